@@ -1,0 +1,26 @@
+package soundings.chemistry;
+
+/**
+ * A word of a keeper and what it stands for.
+ *
+ * @param text folded as {@link Names#fold}
+ * @param means a parameter id, a scale's unit text, a role, depending on {@code kind}
+ * @param scope for a unit: the parameter id it is limited to, empty for all
+ */
+public record Alias(String text, Kind kind, String means, String scope) {
+    /** What sort of word it is. */
+    public enum Kind {
+        /** A parameter's name: {@code kh}, {@code carb. hardness}, {@code po4}. */
+        PARAMETER,
+        /** A unit's spelling: {@code ppm}, {@code µg/l}. Means a unit token that, with a parameter, finds a scale. */
+        UNIT,
+        /** A column's role: date, time, tank, test, result, unit, note, dose, waterChange, additive, from, until, by. */
+        ROLE,
+        /** A word for "no result": {@code n/a}, {@code skipped}, {@code forgot}. */
+        NOTHING,
+        /** A word that marks a derived row: {@code avg}, {@code total}. */
+        DERIVED,
+        /** A word that tells of an event: {@code new carbon}. Means the event's kind. */
+        EVENT
+    }
+}

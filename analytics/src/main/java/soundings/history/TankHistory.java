@@ -1,0 +1,27 @@
+package soundings.history;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import soundings.chemistry.Parameter;
+import soundings.log.Remark;
+
+/** Everything known of one tank. */
+public record TankHistory(
+        String tank,
+        OptionalDouble litres,
+        List<Series> series,
+        List<DoseCourse> doses,
+        List<Change> changes,
+        List<Remark> remarks) {
+    public TankHistory {
+        series = List.copyOf(series);
+        doses = List.copyOf(doses);
+        changes = List.copyOf(changes);
+        remarks = List.copyOf(remarks);
+    }
+
+    public Optional<Series> findSeries(Parameter parameter) {
+        return series.stream().filter(s -> s.parameter().equals(parameter)).findFirst();
+    }
+}

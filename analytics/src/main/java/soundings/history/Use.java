@@ -1,0 +1,9 @@
+package soundings.history;
+
+/** What became of a reading. */
+public enum Use {
+    USED,
+    OUTLIER,
+    DUPLICATE,
+    EXCLUDED
+}

@@ -1,0 +1,29 @@
+package soundings.log;
+
+import java.util.Optional;
+
+/** Something that could not be read or used as it stands: where, what was seen, what was done. One record per kind. */
+public interface Issue {
+    /** The kind's name in results files, such as {@code unreadableAmount}. */
+    default String kind() {
+        String name = getClass().getSimpleName();
+        return Character.toLowerCase(name.charAt(0)) + name.substring(1);
+    }
+
+    Severity severity();
+
+    Optional<AsWritten> where();
+
+    /** One sentence for the keeper, without the place. */
+    String message();
+
+    /** How much it matters. */
+    enum Severity {
+        /** For information: nothing was lost. */
+        NOTE,
+        /** A cell was set aside or something was assumed. */
+        WARNING,
+        /** A part of the log could not be used at all. */
+        SERIOUS
+    }
+}
