@@ -1,0 +1,65 @@
+package soundings.notebook;
+
+import java.util.List;
+import java.util.function.Function;
+
+/** What to do, the most pressing first. An empty list is an answer too: nothing to do. */
+public record ActionList(String id, String caption, List<Entry> entries, List<String> restsOn) implements Item {
+    public ActionList {
+        entries = List.copyOf(entries);
+        restsOn = List.copyOf(restsOn);
+    }
+
+    @Override
+    public <R> R match(
+            Function<Prose, R> prose,
+            Function<TableItem, R> table,
+            Function<ChartItem, R> chart,
+            Function<WorkingItem, R> working,
+            Function<ActionList, R> actions) {
+        return actions.apply(this);
+    }
+
+    /**
+     * One thing to do.
+     *
+     * @param tank empty where it concerns no one tank
+     * @param what an order in one line, with the amount
+     * @param reasons why, a sentence each
+     * @param sure how sure, in words
+     * @param caution what can go wrong, empty for most
+     * @param target the id where more is said, empty for none
+     */
+    public record Entry(
+            When when,
+            String tank,
+            String what,
+            List<String> reasons,
+            String sure,
+            String caution,
+            String target,
+            List<String> restsOn) {
+        public Entry {
+            reasons = List.copyOf(reasons);
+            restsOn = List.copyOf(restsOn);
+        }
+    }
+
+    /** How pressing. */
+    public enum When {
+        NOW("now"),
+        SOON("this week"),
+        MONTH("this month"),
+        HANDY("when it suits");
+
+        private final String words;
+
+        When(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+}
