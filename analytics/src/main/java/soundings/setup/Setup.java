@@ -5,10 +5,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import soundings.chemistry.Names;
 import soundings.chemistry.Parameter;
 import soundings.log.Issue;
 
-/** What the log does not say. Every list may be empty: nothing here is required. Amounts are in canonical units. */
+/**
+ * What the log does not say. Every list may be empty: nothing here is required. Amounts are in canonical units.
+ *
+ * @param preferences by folded name ({@code date order}, {@code decimal mark} ...), the value as written
+ */
 public record Setup(
         List<Tank> tanks,
         List<FreshMix> freshMix,
@@ -34,14 +41,67 @@ public record Setup(
         issues = List.copyOf(issues);
     }
 
-    public record Tank(String name, OptionalDouble litres, List<String> writtenAs, Optional<LocalDate> since) {
+    /** The tank of that name or of one of its other names, however it is spelt. */
+    public Optional<Tank> findTank(String written) {
+        return tanks.stream().filter(t -> t.isCalled(written)).findFirst();
+    }
+
+    /** What a water change brings into this tank: the tank's own mix before the mix of all tanks. */
+    public Optional<FreshMix> findFreshMix(String tank, Parameter parameter) {
+        return ownFirst(freshMix, FreshMix::tank, tank)
+                .filter(m -> m.parameter().equals(parameter))
+                .findFirst();
+    }
+
+    /** The keeper's own range for this tank, or the one of all tanks. */
+    public Optional<Target> findTarget(String tank, Parameter parameter) {
+        return ownFirst(targets, Target::tank, tank)
+                .filter(t -> t.parameter().equals(parameter))
+                .findFirst();
+    }
+
+    private <T> Stream<T> ownFirst(List<T> rows, Function<T, String> tankOf, String tank) {
+        return Stream.concat(
+                rows.stream().filter(r -> isTank(tankOf.apply(r), tank)),
+                rows.stream().filter(r -> tankOf.apply(r).isBlank()));
+    }
+
+    private boolean isTank(String written, String tank) {
+        return !written.isBlank()
+                && (Names.fold(written).equals(Names.fold(tank))
+                        || findTank(written).map(t -> t.isCalled(tank)).orElse(false));
+    }
+
+    /** The rows of additives that bear a name, however it is spelt; one a parameter. */
+    public List<Additive> additivesCalled(String written) {
+        return additives.stream().filter(a -> a.isCalled(written)).toList();
+    }
+
+    /** A preference by its name, however it is spelt. */
+    public Optional<String> findPreference(String name) {
+        return Optional.ofNullable(preferences.get(Names.fold(name)));
+    }
+
+    private static boolean called(String name, List<String> others, String written) {
+        String folded = Names.fold(written);
+        return Names.fold(name).equals(folded)
+                || others.stream().anyMatch(o -> Names.fold(o).equals(folded));
+    }
+
+    /** @param cell where the litres stand */
+    public record Tank(
+            String name, OptionalDouble litres, List<String> writtenAs, Optional<LocalDate> since, String cell) {
         public Tank {
             writtenAs = List.copyOf(writtenAs);
+        }
+
+        public boolean isCalled(String written) {
+            return called(name, writtenAs, written);
         }
     }
 
     /** What a water change brings in; {@code tank} empty: all tanks. */
-    public record FreshMix(String tank, Parameter parameter, double value) {}
+    public record FreshMix(String tank, Parameter parameter, double value, String cell) {}
 
     /** The keeper's own range; {@code tank} empty: all tanks. */
     public record Target(String tank, Parameter parameter, double low, double high, String cell) {}
@@ -63,6 +123,10 @@ public record Setup(
         public Additive {
             writtenAs = List.copyOf(writtenAs);
         }
+
+        public boolean isCalled(String written) {
+            return called(name, writtenAs, written);
+        }
     }
 
     /** A kit's step and error (one standard deviation), canonical units; the reference pair gives its bias. */
@@ -82,7 +146,8 @@ public record Setup(
             OptionalDouble containerMl,
             Optional<LocalDate> filledOn,
             OptionalDouble commandedMl,
-            OptionalDouble measuredMl) {}
+            OptionalDouble measuredMl,
+            String cell) {}
 
     /** A correction of how a column was read; empty texts leave that part to the reader. */
     public record Column(

@@ -1,0 +1,53 @@
+package soundings.setup;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import soundings.chemistry.Parameter;
+import soundings.setup.SheetTable.Row;
+
+/** A row of the sheet Additives: what so much of it does to so much water. */
+final class AdditiveRow {
+    private static final double DEFAULT_ML = 1;
+    private static final double DEFAULT_LITRES = 100;
+
+    private AdditiveRow() {}
+
+    static Optional<Setup.Additive> read(Row row, Cells cells) {
+        return SetupReading.named(row, "Additive", cells)
+                .flatMap(name -> cells.parameter(row).map(parameter -> additive(name, parameter, row, cells)));
+    }
+
+    private static Setup.Additive additive(String name, Parameter parameter, Row row, Cells cells) {
+        return new Setup.Additive(
+                name,
+                Cells.names(row, "Written as"),
+                parameter,
+                strength(row, parameter, cells),
+                row.text("Recipe"),
+                positive(cells.difference(row, "Max rise a day", parameter), row, "Max rise a day", cells),
+                row.place("Rise"));
+    }
+
+    /** {@code ofMl} in {@code inLitres} raise by {@code rise}: 1 mL in 1 L raises by rise * inLitres / ofMl. */
+    private static OptionalDouble strength(Row row, Parameter parameter, Cells cells) {
+        OptionalDouble rise = positive(cells.difference(row, "Rise", parameter), row, "Rise", cells);
+        OptionalDouble ofMl = filled(cells.millilitres(row, "Of mL"), row, "Of mL", DEFAULT_ML);
+        OptionalDouble inLitres = filled(cells.litres(row, "In litres"), row, "In litres", DEFAULT_LITRES);
+        return rise.isPresent() && ofMl.isPresent() && inLitres.isPresent()
+                ? OptionalDouble.of(rise.getAsDouble() * inLitres.getAsDouble() / ofMl.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    /** The default stands for a blank cell only, never for one that could not be read. */
+    private static OptionalDouble filled(OptionalDouble read, Row row, String column, double blank) {
+        return row.cell(column).isEmpty() ? OptionalDouble.of(blank) : read;
+    }
+
+    private static OptionalDouble positive(OptionalDouble number, Row row, String column, Cells cells) {
+        if (number.isPresent() && number.getAsDouble() <= 0) {
+            cells.issues().add(new SetupIssues.UnreadableSetting(row.at(column), "a rise above zero"));
+            return OptionalDouble.empty();
+        }
+        return number;
+    }
+}
