@@ -1,0 +1,50 @@
+package soundings.chemistry;
+
+import java.text.Normalizer;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * A chemical formula as on a bottle: {@code NaHCO3}, {@code Ca(OH)2}, {@code MgCl2·6H2O}, {@code CaCl2.2H2O}, {@code MgSO4 x 7 H2O}.
+ *
+ * @param text as written, with {@code ·} before water of crystallisation
+ * @param atoms how many of each element's symbol, in order of first appearance
+ */
+public record Formula(String text, Map<String, Double> atoms) {
+    public Formula {
+        atoms = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(atoms));
+    }
+
+    /**
+     * @throws IllegalArgumentException saying at which character the formula stops making sense; elements are not looked up here
+     */
+    public static Formula of(String written) {
+        String plain = Normalizer.normalize(written, Normalizer.Form.NFKC)
+                .replaceAll("\\s+[x×]\\s*(?=\\d|[A-Z(\\[])", "·")
+                .replaceAll("\\s", "")
+                .replaceAll("[.*•∙⋅・]", "·")
+                .replaceAll("(?<=·\\d{1,2})·(?=\\d)", ".");
+        return new Formula(plain, new FormulaReading(plain).read());
+    }
+
+    /** g/mol. @throws IllegalArgumentException naming an element without a weight */
+    public double molarMass(Elements elements) {
+        return atoms.entrySet().stream()
+                .mapToDouble(a -> a.getValue() * elements.weight(a.getKey()))
+                .sum();
+    }
+
+    public double count(String symbol) {
+        return atoms.getOrDefault(symbol, 0.0);
+    }
+
+    /** Grams of an element in a gram of the substance. */
+    public double massFraction(String symbol, Elements elements) {
+        return count(symbol) * elements.weight(symbol) / molarMass(elements);
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}
