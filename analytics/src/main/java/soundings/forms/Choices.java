@@ -38,6 +38,10 @@ record Choices(List<Column> columns) {
                 new Column("Yes or no", List.of("yes", "no"))));
     }
 
+    Choices with(Column column) {
+        return new Choices(Stream.concat(columns.stream(), Stream.of(column)).toList());
+    }
+
     private static List<String> meanings(Reference reference) {
         Stream<String> roles = reference.aliases(Alias.Kind.ROLE).stream().map(Alias::means);
         Stream<String> tests = reference.parameters().stream().map(Parameter::id);

@@ -20,6 +20,9 @@ import soundings.xlsx.CellText;
 
 /** A form's sheet in a workbook: where its columns stand, what its rows hold, and how a row is added. */
 final class FormSheet {
+    /** Two lines. */
+    private static final float HEADER_POINTS = 32;
+
     private static final DataFormatter SHOWN = new DataFormatter(Locale.ROOT);
 
     /** {@code [Header]} on the same sheet, {@code [Sheet.Header]} on another. */
@@ -100,6 +103,7 @@ final class FormSheet {
     }
 
     private void writeHeader(XSSFRow header, Field field, int column) {
+        header.setHeightInPoints(Math.max(HEADER_POINTS, header.getHeightInPoints()));
         XSSFCell cell = header.createCell(column);
         cell.setCellValue(field.header());
         cell.setCellStyle(field.part() == Field.Part.OURS ? styles.headerOfOurs() : styles.header());

@@ -77,7 +77,6 @@ record FormStyles(
     private static XSSFCellStyle quiet(XSSFWorkbook workbook) {
         XSSFCellStyle style = plain(workbook);
         style.setFont(font(workbook, QUIET, false));
-        style.setWrapText(true);
         style.setQuotePrefixed(true);
         return style;
     }

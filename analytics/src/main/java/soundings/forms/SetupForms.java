@@ -34,7 +34,7 @@ final class SetupForms {
                                 .needed(),
                         Field.words("Written as", 30, "Other names of this tank in the log, with ; between them."),
                         Field.day("Since", "The day it was filled; blank if it does not matter."),
-                        Field.ours(FOUND, 44, "What the log holds of this tank." + OURS)));
+                        Field.ours(FOUND, 50, "What the log holds of this tank." + OURS)));
     }
 
     private static Form freshMix() {
@@ -82,7 +82,7 @@ final class SetupForms {
                         Field.number("In litres", 10, "In how much water. Blank: 100 litres."),
                         Field.words("Recipe", 34, "For your own solution: KI 5 g in 1 L."),
                         Field.number("Max rise a day", 13, "The most you allow in a day, in the test's own unit."),
-                        Field.ours(FOUND, 44, "How the log doses it." + OURS)));
+                        Field.ours(FOUND, 50, "How the log doses it." + OURS)));
     }
 
     private static Form kits() {
@@ -132,8 +132,8 @@ final class SetupForms {
                                 .from(Choices.unitsOf("Meaning")),
                         Field.words("Tank", 18, "The tank its entries belong to. Blank: as it was read.").confirmed().from(TANKS),
                         Field.words("Use", 8, "no: leave this column out. Blank or yes: use it.").from(YES_NO),
-                        Field.ours(AS_READ, 48, "How the column was understood." + OURS),
-                        Field.ours(HOW_SURE, 16, "How sure that is." + OURS),
+                        Field.ours(AS_READ, 74, "How the column was understood." + OURS),
+                        Field.ours(HOW_SURE, 20, "How sure that is." + OURS),
                         Field.ours(EXAMPLES, 30, "Some of its cells as they stand." + OURS)));
     }
 

@@ -13,7 +13,9 @@ final class AdditiveRow {
     private AdditiveRow() {}
 
     static Optional<Setup.Additive> read(Row row, Cells cells) {
-        return SetupReading.named(row, "Additive", cells)
+        return SetupReading.isPrompt(row, "Parameter", "Rise", "Recipe", "Max rise a day")
+                ? Optional.empty()
+                : SetupReading.named(row, "Additive", cells)
                 .flatMap(name -> cells.parameter(row).map(parameter -> additive(name, parameter, row, cells)));
     }
 

@@ -1,6 +1,7 @@
 package soundings.setup;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -124,7 +125,14 @@ public final class SetupReading {
     }
 
     private static Optional<Setup.Target> target(Row row, Cells cells) {
-        return cells.parameter(row).flatMap(parameter -> target(row, parameter, cells));
+        return isPrompt(row, "Low", "High")
+                ? Optional.empty()
+                : cells.parameter(row).flatMap(parameter -> target(row, parameter, cells));
+    }
+
+    /** A row that was put there to ask and that nobody has answered. */
+    static boolean isPrompt(Row row, String... answers) {
+        return Arrays.stream(answers).allMatch(answer -> row.cell(answer).isEmpty());
     }
 
     /** A test that is to stay under a limit needs no low end: none is zero. */

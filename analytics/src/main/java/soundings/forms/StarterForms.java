@@ -1,0 +1,122 @@
+package soundings.forms;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import soundings.chemistry.Parameter;
+import soundings.chemistry.Reference;
+
+/** The sheets of a blank log: tests a row a day and tank, and a sheet each for what happens less often. */
+final class StarterForms {
+    static final String TANK_NAMES = "Tank names";
+    static final String HAPPENINGS = "Happenings";
+
+    /** Tests a keeper makes at home; what only a laboratory measures has its own sheet. */
+    private static final List<String> AT_HOME = List.of(
+            "temperature", "salinity", "ph", "alkalinity", "calcium", "magnesium", "nitrate", "phosphate", "ammonia", "nitrite");
+
+    private static final String TANKS = Choices.list(TANK_NAMES);
+    private static final String TANK_NOTE = "The tank's name, always written alike. Enter your tanks on the sheet "
+            + Choices.SHEET + " first. One tank only: leave it blank.";
+
+    private StarterForms() {}
+
+    static List<Form> of(Reference reference) {
+        return List.of(tests(reference), doses(), waterChanges(), events(), laboratory());
+    }
+
+    private static Field date() {
+        return Field.day("Date", "The day, as year-month-day: 2026-04-23.").key();
+    }
+
+    private static Field tank() {
+        return Field.words("Tank", 16, TANK_NOTE).from(TANKS);
+    }
+
+    private static Form tests(Reference reference) {
+        List<Field> fields = new ArrayList<>(List.of(date(), time(), tank()));
+        AT_HOME.stream().flatMap(id -> test(reference, id)).forEach(fields::add);
+        fields.add(Field.words("Note", 40, "Anything else about these tests."));
+        return new Form(
+                "Tests",
+                "A row for each time you test a tank. Leave blank what you did not test.",
+                fields);
+    }
+
+    private static Field time() {
+        return new Field(
+                "Time",
+                8,
+                Field.Holds.TIME,
+                Field.Part.ASKED,
+                "",
+                "The hour, as 18:30, where it matters (pH). May stay blank.",
+                Field.Span.ANY);
+    }
+
+    private static Stream<Field> test(Reference reference, String id) {
+        Optional<Parameter> found = reference.findParameter(id);
+        return found.stream().map(p -> {
+            String unit = reference.canonicalScale(p).label();
+            String header = unit.equals(p.name()) ? p.name() : p.name() + " (" + unit + ")";
+            return Field.number(header, Math.max(11, p.name().length() + 2), resultNote(unit))
+                    .within(p.plausibleLow(), p.plausibleHigh());
+        });
+    }
+
+    private static String resultNote(String unit) {
+        return "The result in " + unit + ". Below what the kit can show: <0.02. Between two colours: 0.03-0.06. "
+                + "A tint says: no tank reads so, was it mistyped?";
+    }
+
+    private static Form doses() {
+        return new Form(
+                "Doses",
+                "A row each time a dose changes. It holds until the next row of the same additive; 0 stops it.",
+                List.of(
+                        date(),
+                        tank(),
+                        Field.words("Additive", 24, "What is dosed, always written alike."),
+                        Field.number("Dose (mL/day)", 14, "The whole day's amount from this day on; 0 stops it."),
+                        Field.words("Note", 50, "Why it was changed.")));
+    }
+
+    private static Form waterChanges() {
+        return new Form(
+                "Water changes",
+                "A row a water change, in per cent or in litres.",
+                List.of(
+                        date(),
+                        tank(),
+                        Field.number("Water change (%)", 16, "How much of the tank, in per cent: 10 for 10 %."),
+                        Field.number("Water change (L)", 16, "Or how many litres. One of the two is enough."),
+                        Field.words("Note", 50, "Salt, batch, what else was done.")));
+    }
+
+    private static Form events() {
+        return new Form(
+                "Events",
+                "A row for everything else: new carbon, a lamp, a new bottle, animals in and out, losses, jobs.",
+                List.of(
+                        date(),
+                        tank(),
+                        Field.words("Event", 26, "What happened, in a word or two; the list has some.")
+                                .from(Choices.list(HAPPENINGS)),
+                        Field.words("Note", 70, "The rest of the story.")));
+    }
+
+    private static Form laboratory() {
+        return new Form(
+                "Laboratory",
+                "A row a result of a laboratory report. Take the unit from the report.",
+                List.of(
+                        Field.day("Date", "The day the sample was taken, not the day of the report.").key(),
+                        tank(),
+                        Field.words("Test", 18, "The element or test.").from(Choices.list("Test")),
+                        Field.number("Result", 12, "As the report has it: 0.062, <0.5"),
+                        Field.words("Unit", 14, "As the report has it; the list follows the test.")
+                                .from(Choices.unitsOf("Test")),
+                        Field.words("Method", 24, "The laboratory or the method.")));
+    }
+}
