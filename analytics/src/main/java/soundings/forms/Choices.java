@@ -32,7 +32,9 @@ record Choices(List<Column> columns) {
                 parameters.stream().flatMap(p -> reference.scales(p).stream()).toList();
         return new Choices(List.of(
                 new Column("Test", parameters.stream().map(Parameter::id).toList()),
-                new Column("Test of unit", scales.stream().map(s -> s.parameter().id()).toList()),
+                new Column(
+                        "Test of unit",
+                        scales.stream().map(s -> s.parameter().id()).toList()),
                 new Column("Unit", scales.stream().map(Scale::label).toList()),
                 new Column("Meaning", meanings(reference)),
                 new Column("Yes or no", List.of("yes", "no"))));

@@ -26,7 +26,8 @@ record Filled(Map<String, String> cells, List<String> names) {
     /** The names a row goes under: its key, the same with each of its other spellings, and its first field alone. */
     static List<String> namesIn(Form form, Map<String, String> cells) {
         String first = form.fields().get(0).header();
-        Stream<String> others = Arrays.stream(cells.getOrDefault("Written as", "").split(";"))
+        Stream<String> others = Arrays.stream(
+                        cells.getOrDefault("Written as", "").split(";"))
                 .map(String::strip)
                 .filter(s -> !s.isEmpty())
                 .map(other -> name(form, Map.of(first, other)));

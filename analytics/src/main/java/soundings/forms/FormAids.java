@@ -72,7 +72,8 @@ final class FormAids {
     private static DataValidationConstraint constraint(FormSheet made, Field field) {
         return field.choices().isEmpty()
                 ? new XSSFDataValidationConstraint(DataValidationConstraint.ValidationType.ANY, "")
-                : new XSSFDataValidationConstraint(DataValidationConstraint.ValidationType.LIST, made.placed(field.choices()));
+                : new XSSFDataValidationConstraint(
+                        DataValidationConstraint.ValidationType.LIST, made.placed(field.choices()));
     }
 
     private static String clipped(String text, int length) {
@@ -97,8 +98,12 @@ final class FormAids {
         }
         if (field.part() == Field.Part.CONFIRMED) {
             String sign = SetupFilling.workedOut(field.header());
-            tint(made, field, made.placed("AND(LEN(" + here + ")=0,ISNUMBER(SEARCH(\"" + sign + "\",$["
-                    + SetupForms.AS_READ + "]2)))"), NEEDED);
+            tint(
+                    made,
+                    field,
+                    made.placed("AND(LEN(" + here + ")=0,ISNUMBER(SEARCH(\"" + sign + "\",$[" + SetupForms.AS_READ
+                            + "]2)))"),
+                    NEEDED);
         }
         if (field.span().low().isPresent() && field.span().high().isPresent()) {
             String outside = "OR(" + here + "<" + field.span().low().getAsDouble() + "," + here + ">"
@@ -114,8 +119,7 @@ final class FormAids {
         fill.setFillBackgroundColor(FormStyles.colour(colour));
         fill.setFillPattern(PatternFormatting.SOLID_FOREGROUND);
         int column = made.column(field);
-        tints.addConditionalFormatting(
-                new CellRangeAddress[] {new CellRangeAddress(1, LAST, column, column)}, rule);
+        tints.addConditionalFormatting(new CellRangeAddress[] {new CellRangeAddress(1, LAST, column, column)}, rule);
     }
 
     private static void layOut(FormSheet made) {

@@ -150,7 +150,9 @@ final class FormSheet {
         XSSFCell cell = row.getCell(column(field), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
         cell.setCellValue(CellText.holdable(text));
         cell.setCellStyle(
-                CellText.looksLikeFormula(text) && field.part() != Field.Part.OURS ? styles.quoted() : styles.of(field));
+                CellText.looksLikeFormula(text) && field.part() != Field.Part.OURS
+                        ? styles.quoted()
+                        : styles.of(field));
     }
 
     /** Each row by every name it goes under. */

@@ -11,8 +11,7 @@ final class ListSheet {
     private ListSheet() {}
 
     static XSSFSheet write(XSSFWorkbook workbook, Choices choices) {
-        XSSFSheet sheet = FormSheet.find(workbook, Choices.SHEET)
-                .orElseGet(() -> workbook.createSheet(Choices.SHEET));
+        XSSFSheet sheet = FormSheet.find(workbook, Choices.SHEET).orElseGet(() -> workbook.createSheet(Choices.SHEET));
         clear(sheet);
         for (int c = 0; c < choices.columns().size(); c++) {
             Choices.Column column = choices.columns().get(c);

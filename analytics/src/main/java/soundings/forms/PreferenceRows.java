@@ -6,7 +6,10 @@ import java.util.Map;
 /** The choices a keeper can make for the whole log. */
 final class PreferenceRows {
     static final List<Map<String, String>> ALL = List.of(
-            row("date order", "day first, month first, or year first", "decided once for the whole log by what stands in it"),
+            row(
+                    "date order",
+                    "day first, month first, or year first",
+                    "decided once for the whole log by what stands in it"),
             row("decimal mark", "comma or point", "decided column by column by what stands in it"),
             row("month to report", "a month such as 2026-04", "the last month with a reading"),
             row("alkalinity unit", "dKH, meq/L or mg/L CaCO3", "dKH"),

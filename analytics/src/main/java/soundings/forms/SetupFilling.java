@@ -61,8 +61,8 @@ final class SetupFilling {
             case "Additives" -> additives();
             case "Kits" -> kits();
             case "Pumps" -> pumps();
-            case "Columns" -> log.blocks().stream()
-                    .flatMap(b -> b.columns().stream().map(c -> column(b, c)));
+            case "Columns" ->
+                log.blocks().stream().flatMap(b -> b.columns().stream().map(c -> column(b, c)));
             default -> PreferenceRows.ALL.stream();
         };
     }
@@ -70,13 +70,14 @@ final class SetupFilling {
     /** What the log holds of each tank; the order is the log's. */
     private Stream<Map<String, String>> tanks() {
         Map<String, List<LogEntry>> byTank = log.entries().stream().collect(Collectors.groupingBy(LogEntry::tank));
-        return log.tanks().stream().filter(t -> !t.isBlank()).map(tank -> Map.of(
-                "Tank", tank, SetupForms.FOUND, amount(byTank.getOrDefault(tank, List.of()), "entries")));
+        return log.tanks().stream()
+                .filter(t -> !t.isBlank())
+                .map(tank -> Map.of(
+                        "Tank", tank, SetupForms.FOUND, amount(byTank.getOrDefault(tank, List.of()), "entries")));
     }
 
     private static String amount(List<? extends LogEntry> entries, String what) {
-        List<LocalDate> days =
-                entries.stream().map(LogEntry::date).sorted().toList();
+        List<LocalDate> days = entries.stream().map(LogEntry::date).sorted().toList();
         return days.isEmpty()
                 ? "no " + what
                 : entries.size() + " " + what + ", " + days.get(0) + " to " + days.get(days.size() - 1);

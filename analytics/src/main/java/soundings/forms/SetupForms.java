@@ -18,8 +18,8 @@ final class SetupForms {
     private static final String ADDITIVES = Choices.filled("Additives", "Additive");
     private static final String OURS = " Written anew each time; what you type here is not kept.";
 
-    static final List<Form> ALL = List.of(
-            tanks(), freshMix(), targets(), additives(), kits(), pumps(), columns(), preferences());
+    static final List<Form> ALL =
+            List.of(tanks(), freshMix(), targets(), additives(), kits(), pumps(), columns(), preferences());
 
     private SetupForms() {}
 
@@ -28,9 +28,13 @@ final class SetupForms {
                 "Tanks",
                 "One row a tank. Without litres no dose can be worked out.",
                 List.of(
-                        Field.words("Tank", 22, "The tank's name as reports shall say it.").key(),
-                        Field.words("Litres", 12, "Water in the whole system, rock and sump taken into account. "
-                                        + "A number is litres; another unit is written behind it: 80 US gal.")
+                        Field.words("Tank", 22, "The tank's name as reports shall say it.")
+                                .key(),
+                        Field.words(
+                                        "Litres",
+                                        12,
+                                        "Water in the whole system, rock and sump taken into account. "
+                                                + "A number is litres; another unit is written behind it: 80 US gal.")
                                 .needed(),
                         Field.words("Written as", 30, "Other names of this tank in the log, with ; between them."),
                         Field.day("Since", "The day it was filled; blank if it does not matter."),
@@ -42,7 +46,8 @@ final class SetupForms {
                 "Fresh mix",
                 "What the new water of a water change reads. Test it once a batch: a water change moves the tank toward it.",
                 List.of(
-                        Field.words("Tank", 22, "Blank: the same mix for all tanks.").from(TANKS),
+                        Field.words("Tank", 22, "Blank: the same mix for all tanks.")
+                                .from(TANKS),
                         Field.words("Parameter", 18, "The test.").key().from(TESTS),
                         Field.number("Value", 12, "What fresh mix reads.").needed(),
                         Field.words("Unit", 18, "The unit of the value; the list follows the test.")
@@ -69,12 +74,19 @@ final class SetupForms {
                 "What each additive does: so many mL of it in so many litres of water raise a test by so much. "
                         + "A name does not tell the strength: take it from the label, or from the recipe.",
                 List.of(
-                        Field.words("Additive", 24, "The name reports shall use.").key(),
+                        Field.words("Additive", 24, "The name reports shall use.")
+                                .key(),
                         Field.words("Written as", 26, "Other names of it in the log, with ; between them."),
-                        Field.words("Parameter", 18, "The test it raises. One that raises several tests takes a row for each.")
+                        Field.words(
+                                        "Parameter",
+                                        18,
+                                        "The test it raises. One that raises several tests takes a row for each.")
                                 .needed()
                                 .from(TESTS),
-                        Field.number("Rise", 10, "By how much, as the label says it. Leave blank when you give a recipe.")
+                        Field.number(
+                                        "Rise",
+                                        10,
+                                        "By how much, as the label says it. Leave blank when you give a recipe.")
                                 .needed(),
                         Field.words("Unit", 14, "The unit of the rise; the list follows the test.")
                                 .from(Choices.unitsOf("Parameter")),
@@ -91,10 +103,12 @@ final class SetupForms {
                 "How exact a test is. The step is the smallest difference the kit can show.",
                 List.of(
                         Field.words("Parameter", 18, "The test.").key().from(TESTS),
-                        Field.words("Kit", 24, "As the log names it; blank: whatever is used for this test.").key(),
+                        Field.words("Kit", 24, "As the log names it; blank: whatever is used for this test.")
+                                .key(),
                         Field.number("Step", 10, "The smallest difference the kit shows."),
                         Field.number("Error", 10, "How far a result scatters, one standard deviation, if you know it."),
-                        Field.words("Unit", 16, "The unit of all numbers in this row.").from(Choices.unitsOf("Parameter")),
+                        Field.words("Unit", 16, "The unit of all numbers in this row.")
+                                .from(Choices.unitsOf("Parameter")),
                         Field.day("From", "The day this kit came into use."),
                         Field.number("Reference true", 14, "What a reference solution should read."),
                         Field.number("Reference read", 14, "What this kit read in it.")));
@@ -122,16 +136,23 @@ final class SetupForms {
                 List.of(
                         Field.words("Sheet", 20, "The log's sheet.").key(),
                         Field.words("Block", 12, "The table on that sheet.").key(),
-                        Field.words("Header", 24, "The column's heading in the log.").key(),
-                        Field.words("Meaning", 16, "What the column holds: a test, or date, tank, dose, note ... "
-                                        + "Blank: as it was read.")
+                        Field.words("Header", 24, "The column's heading in the log.")
+                                .key(),
+                        Field.words(
+                                        "Meaning",
+                                        16,
+                                        "What the column holds: a test, or date, tank, dose, note ... "
+                                                + "Blank: as it was read.")
                                 .confirmed()
                                 .from(MEANINGS),
                         Field.words("Unit", 16, "The unit its numbers are in. Blank: as it was read.")
                                 .confirmed()
                                 .from(Choices.unitsOf("Meaning")),
-                        Field.words("Tank", 18, "The tank its entries belong to. Blank: as it was read.").confirmed().from(TANKS),
-                        Field.words("Use", 8, "no: leave this column out. Blank or yes: use it.").from(YES_NO),
+                        Field.words("Tank", 18, "The tank its entries belong to. Blank: as it was read.")
+                                .confirmed()
+                                .from(TANKS),
+                        Field.words("Use", 8, "no: leave this column out. Blank or yes: use it.")
+                                .from(YES_NO),
                         Field.ours(AS_READ, 74, "How the column was understood." + OURS),
                         Field.ours(HOW_SURE, 20, "How sure that is." + OURS),
                         Field.ours(EXAMPLES, 30, "Some of its cells as they stand." + OURS)));

@@ -53,15 +53,21 @@ public final class SetupWorkbook {
         try (InputStream in = Files.newInputStream(file)) {
             return new XSSFWorkbook(in);
         } catch (RuntimeException unreadable) {
-            throw new IOException(file.getFileName() + " cannot be opened as an xlsx workbook, so nothing was added to it", unreadable);
+            throw new IOException(
+                    file.getFileName() + " cannot be opened as an xlsx workbook, so nothing was added to it",
+                    unreadable);
         }
     }
 
     private static void fill(
             XSSFWorkbook workbook, FormStyles styles, Map<String, List<Filled>> rows, Choices choices) {
+        boolean fresh = FormSheet.find(workbook, Choices.SHEET).isEmpty();
         XSSFSheet lists = ListSheet.write(workbook, choices);
         for (Form form : SetupForms.ALL) {
             FormSheet.in(workbook, form, styles).enter(rows.getOrDefault(form.sheet(), List.of()));
+        }
+        if (fresh) {
+            workbook.setSheetOrder(lists.getSheetName(), workbook.getNumberOfSheets() - 1);
         }
         workbook.setSheetHidden(workbook.getSheetIndex(lists), true);
     }

@@ -3,27 +3,41 @@ package soundings.forms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
 
 /** The sheets of a blank log: tests a row a day and tank, and a sheet each for what happens less often. */
 final class StarterForms {
-    static final String TANK_NAMES = "Tank names";
     static final String HAPPENINGS = "Happenings";
 
     /** Tests a keeper makes at home; what only a laboratory measures has its own sheet. */
-    private static final List<String> AT_HOME = List.of(
-            "temperature", "salinity", "ph", "alkalinity", "calcium", "magnesium", "nitrate", "phosphate", "ammonia", "nitrite");
+    private static final List<Test> AT_HOME = List.of(
+            new Test("temperature", "Temperature (\u00b0C)", 14),
+            new Test("salinity", "Salinity (psu)", 11),
+            new Test("ph", "pH", 8),
+            new Test("alkalinity", "Alkalinity (dKH)", 11),
+            new Test("calcium", "Calcium (mg/L)", 11),
+            new Test("magnesium", "Magnesium (mg/L)", 13),
+            new Test("nitrate", "Nitrate (mg/L)", 11),
+            new Test("phosphate", "Phosphate (mg/L)", 12),
+            new Test("ammonia", "Ammonia (mg/L N)", 12),
+            new Test("nitrite", "Nitrite (mg/L)", 11));
 
-    private static final String TANKS = Choices.list(TANK_NAMES);
-    private static final String TANK_NOTE = "The tank's name, always written alike. Enter your tanks on the sheet "
-            + Choices.SHEET + " first. One tank only: leave it blank.";
+    private static final String TANKS = Choices.filled("Tanks", "Tank");
+    private static final String TANK_NOTE =
+            "The tank's name, always written alike; list your tanks on the sheet Tanks. Only one tank: leave it blank.";
 
     private StarterForms() {}
 
     static List<Form> of(Reference reference) {
-        return List.of(tests(reference), doses(), waterChanges(), events(), laboratory());
+        return List.of(tanks(), tests(reference), doses(), waterChanges(), events(), laboratory());
+    }
+
+    private static Form tanks() {
+        return new Form(
+                "Tanks",
+                "The names the drop-down lists offer.",
+                List.of(Field.words("Tank", 24, "A row a tank. These names are offered on the other sheets.")
+                        .key()));
     }
 
     private static Field date() {
@@ -36,12 +50,9 @@ final class StarterForms {
 
     private static Form tests(Reference reference) {
         List<Field> fields = new ArrayList<>(List.of(date(), time(), tank()));
-        AT_HOME.stream().flatMap(id -> test(reference, id)).forEach(fields::add);
+        AT_HOME.stream().flatMap(t -> t.field(reference).stream()).forEach(fields::add);
         fields.add(Field.words("Note", 40, "Anything else about these tests."));
-        return new Form(
-                "Tests",
-                "A row for each time you test a tank. Leave blank what you did not test.",
-                fields);
+        return new Form("Tests", "A row for each time you test a tank. Leave blank what you did not test.", fields);
     }
 
     private static Field time() {
@@ -55,19 +66,17 @@ final class StarterForms {
                 Field.Span.ANY);
     }
 
-    private static Stream<Field> test(Reference reference, String id) {
-        Optional<Parameter> found = reference.findParameter(id);
-        return found.stream().map(p -> {
-            String unit = reference.canonicalScale(p).label();
-            String header = unit.equals(p.name()) ? p.name() : p.name() + " (" + unit + ")";
-            return Field.number(header, Math.max(11, p.name().length() + 2), resultNote(unit))
-                    .within(p.plausibleLow(), p.plausibleHigh());
-        });
-    }
+    /** A test with a column of its own. */
+    private record Test(String parameter, String header, int width) {
+        private static final String NOTE =
+                "The result. Less than the kit can show: <0.02. Between two colours: 0.03-0.06. "
+                        + "A tint asks: no tank reads so, was it mistyped?";
 
-    private static String resultNote(String unit) {
-        return "The result in " + unit + ". Below what the kit can show: <0.02. Between two colours: 0.03-0.06. "
-                + "A tint says: no tank reads so, was it mistyped?";
+        Optional<Field> field(Reference reference) {
+            return reference
+                    .findParameter(parameter)
+                    .map(p -> Field.number(header, width, NOTE).within(p.plausibleLow(), p.plausibleHigh()));
+        }
     }
 
     private static Form doses() {
@@ -111,7 +120,8 @@ final class StarterForms {
                 "Laboratory",
                 "A row a result of a laboratory report. Take the unit from the report.",
                 List.of(
-                        Field.day("Date", "The day the sample was taken, not the day of the report.").key(),
+                        Field.day("Date", "The day the sample was taken, not the day of the report.")
+                                .key(),
                         tank(),
                         Field.words("Test", 18, "The element or test.").from(Choices.list("Test")),
                         Field.number("Result", 12, "As the report has it: 0.062, <0.5"),

@@ -31,18 +31,18 @@ public final class StarterWorkbook {
             FormStyles styles = FormStyles.in(workbook);
             XSSFSheet lists = ListSheet.write(workbook, choices(reference));
             StarterForms.of(reference).forEach(form -> FormSheet.in(workbook, form, styles));
+            workbook.setSheetOrder("Tanks", workbook.getNumberOfSheets() - 1);
             workbook.setSheetOrder(lists.getSheetName(), workbook.getNumberOfSheets() - 1);
+            workbook.setSheetHidden(workbook.getSheetIndex(lists), true);
             workbook.setActiveSheet(0);
+            workbook.setSelectedTab(0);
             ByteArrayOutputStream written = new ByteArrayOutputStream();
             workbook.write(written);
             SameBytes.repack(written.toByteArray(), out);
         }
     }
 
-    /** The keeper's own tanks come last: their column is blank and may be filled down. */
     private static Choices choices(Reference reference) {
-        return Choices.of(reference)
-                .with(new Choices.Column(StarterForms.HAPPENINGS, HAPPENINGS))
-                .with(new Choices.Column(StarterForms.TANK_NAMES, List.of()));
+        return Choices.of(reference).with(new Choices.Column(StarterForms.HAPPENINGS, HAPPENINGS));
     }
 }

@@ -16,7 +16,7 @@ final class AdditiveRow {
         return SetupReading.isPrompt(row, "Parameter", "Rise", "Recipe", "Max rise a day")
                 ? Optional.empty()
                 : SetupReading.named(row, "Additive", cells)
-                .flatMap(name -> cells.parameter(row).map(parameter -> additive(name, parameter, row, cells)));
+                        .flatMap(name -> cells.parameter(row).map(parameter -> additive(name, parameter, row, cells)));
     }
 
     private static Setup.Additive additive(String name, Parameter parameter, Row row, Cells cells) {

@@ -16,8 +16,7 @@ public final class CellText {
 
     /** The text as a cell can hold it. */
     public static String holdable(String text) {
-        String clean = HALF.matcher(
-                        NOT_XML.matcher(text).replaceAll("\uFFFD")).replaceAll("\uFFFD");
+        String clean = HALF.matcher(NOT_XML.matcher(text).replaceAll("\uFFFD")).replaceAll("\uFFFD");
         return clean.length() <= LONGEST ? clean : clean.substring(0, LONGEST - 1) + "\u2026";
     }
 

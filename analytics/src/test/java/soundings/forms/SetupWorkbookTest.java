@@ -49,15 +49,21 @@ class SetupWorkbookTest {
         assertThat(header(written, "Targets")).startsWith("Tank", "Parameter", "Low", "High", "Unit");
         assertThat(header(written, "Additives"))
                 .startsWith(
-                        "Additive", "Written as", "Parameter", "Rise", "Unit", "Of mL", "In litres", "Recipe",
+                        "Additive",
+                        "Written as",
+                        "Parameter",
+                        "Rise",
+                        "Unit",
+                        "Of mL",
+                        "In litres",
+                        "Recipe",
                         "Max rise a day");
         assertThat(header(written, "Kits"))
                 .startsWith("Parameter", "Kit", "Step", "Error", "Unit", "From", "Reference true", "Reference read");
         assertThat(header(written, "Pumps"))
                 .startsWith(
                         "Tank", "Additive", "Doses a day", "Container mL", "Filled on", "Commanded mL", "Measured mL");
-        assertThat(header(written, "Columns"))
-                .startsWith("Sheet", "Block", "Header", "Meaning", "Unit", "Tank", "Use");
+        assertThat(header(written, "Columns")).startsWith("Sheet", "Block", "Header", "Meaning", "Unit", "Tank", "Use");
         assertThat(header(written, "Preferences")).startsWith("Name", "Value");
     }
 
@@ -89,7 +95,8 @@ class SetupWorkbookTest {
 
         assertThat(setup.columns())
                 .containsExactly(
-                        new Setup.Column("Tests", "A1:C9", "KH dKH", "alkalinity", "dKH", "Long tank", Optional.empty()),
+                        new Setup.Column(
+                                "Tests", "A1:C9", "KH dKH", "alkalinity", "dKH", "Long tank", Optional.empty()),
                         new Setup.Column("Tests", "A1:C9", "Ca", "calcium", "", "Long tank", Optional.empty()));
         assertThat(shown(Written.open(write(Optional.empty(), log("Long tank"))), "Columns", 2, "As read"))
                 .isEqualTo("calcium in mg/L, Long tank; unit worked out; 8 cells; 2026-04-03 to 2026-04-10");
@@ -257,11 +264,17 @@ class SetupWorkbookTest {
     }
 
     private static String shown(XSSFWorkbook workbook, String sheet, int row, String header) {
-        return workbook.getSheet(sheet).getRow(row).getCell(column(workbook, sheet, header)).getStringCellValue();
+        return workbook.getSheet(sheet)
+                .getRow(row)
+                .getCell(column(workbook, sheet, header))
+                .getStringCellValue();
     }
 
     private static void set(XSSFWorkbook workbook, String sheet, int row, String header, String text) {
-        workbook.getSheet(sheet).getRow(row).createCell(column(workbook, sheet, header)).setCellValue(text);
+        workbook.getSheet(sheet)
+                .getRow(row)
+                .createCell(column(workbook, sheet, header))
+                .setCellValue(text);
     }
 
     private static int column(XSSFWorkbook workbook, String sheet, String header) {

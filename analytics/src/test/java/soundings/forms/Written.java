@@ -42,9 +42,11 @@ final class Written {
 
     private static Value value(XSSFCell cell) {
         return switch (cell.getCellType()) {
-            case NUMERIC -> DateUtil.isCellDateFormatted(cell)
-                    ? new Value.Moment(cell.getNumericCellValue(), cell.getLocalDateTimeCellValue(), Value.Shows.DATE)
-                    : new Value.Numeric(cell.getNumericCellValue());
+            case NUMERIC ->
+                DateUtil.isCellDateFormatted(cell)
+                        ? new Value.Moment(
+                                cell.getNumericCellValue(), cell.getLocalDateTimeCellValue(), Value.Shows.DATE)
+                        : new Value.Numeric(cell.getNumericCellValue());
             case STRING -> new Value.Text(cell.getStringCellValue());
             case BLANK -> new Value.Text("");
             default -> throw new AssertionError("not expected in a form: " + cell.getCellType());
