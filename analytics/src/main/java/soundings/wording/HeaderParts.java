@@ -1,0 +1,224 @@
+package soundings.wording;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import soundings.chemistry.Alias;
+
+/** A header taken apart: which of its words name a test, a role, an additive, a rate, a tank, and which are left over. */
+final class HeaderParts {
+    /** Words that say nothing about what is measured. */
+    private static final Set<String> FILLERS = Set.of(
+            "test",
+            "tests",
+            "level",
+            "levels",
+            "result",
+            "results",
+            "reading",
+            "readings",
+            "value",
+            "values",
+            "measured",
+            "measurement",
+            "the",
+            "of",
+            "in",
+            "as",
+            "at",
+            "and",
+            "my",
+            "water",
+            "tank",
+            "total",
+            "am",
+            "pm",
+            "morning",
+            "evening",
+            "noon",
+            "night",
+            "before",
+            "after",
+            "today",
+            "amount",
+            "number",
+            "no",
+            "w",
+            "for",
+            "to",
+            "on",
+            "by",
+            "from",
+            "new",
+            "units",
+            "unit",
+            "daily",
+            "calculated",
+            "corrected");
+
+    static final Set<String> DOSE_WORDS = Set.of(
+            "dose",
+            "doses",
+            "dosed",
+            "dosing",
+            "dosage",
+            "doser",
+            "pump",
+            "pumps",
+            "pumped",
+            "supplement",
+            "added",
+            "add",
+            "addition",
+            "dosierung",
+            "dosis",
+            "dosering",
+            "zugabe",
+            "dosificacion",
+            "ajout");
+    private static final Set<String> BY_HAND =
+            Set.of("manual", "manually", "hand", "oneoff", "single", "extra", "correction", "boost");
+    private static final Set<String> CHANGE_WORDS = Set.of(
+            "wc",
+            "w c",
+            "pwc",
+            "wwc",
+            "water change",
+            "water changes",
+            "waterchange",
+            "water changed",
+            "water exchange",
+            "wasserwechsel",
+            "ww",
+            "tww",
+            "changement d eau",
+            "cambio de agua",
+            "waterverversing");
+
+    final String plain;
+    final String written;
+    final List<Token> tokens;
+    final List<Names.Match> tests;
+    final List<Names.Match> roles;
+    final List<Names.Match> derived;
+    final List<Names.Match> additives;
+    final List<Names.Match> tanks;
+    final Optional<Names.Match> change;
+    final Optional<Rate> rate;
+    private final BitSet rateTokens = new BitSet();
+
+    HeaderParts(String text, Vocabulary vocabulary) {
+        written = text;
+        plain = Plain.of(text);
+        tokens = Tokens.of(plain).stream()
+                .filter(t -> t.kind() != Token.Kind.LINE_END)
+                .toList();
+        tests = Names.all(tokens, k -> vocabulary.find(Alias.Kind.PARAMETER, k));
+        roles = Names.all(tokens, k -> vocabulary.find(Alias.Kind.ROLE, k));
+        derived = Names.all(tokens, k -> vocabulary.find(Alias.Kind.DERIVED, k));
+        additives = Names.all(tokens, vocabulary::findAdditive);
+        tanks = Names.all(tokens, vocabulary::findTank);
+        change = Names.all(tokens, k -> CHANGE_WORDS.contains(k) ? Optional.of(k) : Optional.empty()).stream()
+                .findFirst();
+        rate = findRate();
+    }
+
+    private Optional<Rate> findRate() {
+        for (int i = 0; i < tokens.size(); i++) {
+            Optional<Rate> found = Rate.at(tokens, i);
+            if (found.isPresent()) {
+                rateTokens.set(i, found.get().end());
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    boolean doseWord() {
+        return tokens.stream().anyMatch(t -> DOSE_WORDS.contains(t.text()));
+    }
+
+    boolean byHand() {
+        return tokens.stream().anyMatch(t -> BY_HAND.contains(t.text()))
+                || plain.contains("one-off")
+                || plain.contains("one off");
+    }
+
+    /** A volume or % that stands alone among the tokens. */
+    Optional<VolumeUnit> volume() {
+        for (int i = 0; i < tokens.size(); i++) {
+            Optional<VolumeUnit> pair = i + 1 < tokens.size()
+                    ? VolumeUnit.of(tokens.get(i).text() + tokens.get(i + 1).text())
+                    : Optional.empty();
+            String alone = tokens.get(i).text();
+            Optional<VolumeUnit> unit = pair.or(() -> VolumeUnit.of(alone));
+            if (unit.isPresent()) {
+                return unit;
+            }
+        }
+        return Optional.empty();
+    }
+
+    String tank() {
+        return tanks.isEmpty() ? "" : tanks.get(0).means();
+    }
+
+    /** Words that none of the given spans, no filler and no tank's name explains. */
+    int unexplained(List<int[]> spans) {
+        int count = 0;
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            boolean counts = token.word() || token.number();
+            count += counts && !explained(i, token, spans) ? 1 : 0;
+        }
+        return count;
+    }
+
+    private boolean explained(int i, Token token, List<int[]> spans) {
+        return FILLERS.contains(token.text())
+                || spans.stream().anyMatch(s -> i >= s[0] && i < s[1])
+                || tanks.stream().anyMatch(t -> t.covers(i));
+    }
+
+    /** The additive's name: the keeper's own where known, else the words that are neither dose words nor units. */
+    String additive() {
+        if (!additives.isEmpty()) {
+            return additives.get(0).means();
+        }
+        List<String> words = new ArrayList<>();
+        int end = -1;
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            if (names(i, token)) {
+                boolean glued = !words.isEmpty()
+                        && (end == token.from() || end + 1 == token.from() && plain.charAt(end) == '-');
+                String word = written.substring(glued ? end : token.from(), token.to());
+                if (glued) {
+                    words.set(words.size() - 1, words.get(words.size() - 1) + word);
+                } else {
+                    words.add(word);
+                }
+                end = token.to();
+            }
+        }
+        return String.join(" ", words);
+    }
+
+    private boolean names(int i, Token token) {
+        boolean pumpNumber = token.is("pump") && i + 1 < tokens.size() && numbersAPump(tokens.get(i + 1));
+        boolean said = (DOSE_WORDS.contains(token.text()) && !pumpNumber)
+                || BY_HAND.contains(token.text())
+                || FILLERS.contains(token.text())
+                || VolumeUnit.of(token.text()).isPresent();
+        return (token.word() || token.number())
+                && !said
+                && !rateTokens.get(i)
+                && tanks.stream().noneMatch(t -> t.covers(i));
+    }
+
+    private static boolean numbersAPump(Token next) {
+        return next.number() || next.text().length() == 1 && next.word();
+    }
+}

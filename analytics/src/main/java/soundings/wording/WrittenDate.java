@@ -1,0 +1,72 @@
+package soundings.wording;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A date as written, with every day it can mean.
+ *
+ * @param readings the day in each order that explains the text; empty for a time alone
+ * @param until the last day of a range, read in the same orders; empty for a single day
+ * @param origin what stood in the cell
+ * @param sure 0 to 1: how much it looks like a date at all; {@code 8.2} hardly does
+ */
+public record WrittenDate(
+        Map<DateOrder, PartialDate> readings,
+        Map<DateOrder, PartialDate> until,
+        Optional<LocalTime> time,
+        Optional<DayOfWeek> weekday,
+        Origin origin,
+        double sure) {
+
+    /** What a date was read from. */
+    public enum Origin {
+        TEXT,
+        /** A cell shown as a date. */
+        MOMENT,
+        /** A number taken for a day count. */
+        SERIAL
+    }
+
+    public WrittenDate {
+        readings = Map.copyOf(readings);
+        until = Map.copyOf(until);
+    }
+
+    static WrittenDate certain(LocalDate date, Optional<LocalTime> time, Origin origin, double sure) {
+        return new WrittenDate(everyOrder(PartialDate.of(date)), Map.of(), time, Optional.empty(), origin, sure);
+    }
+
+    static Map<DateOrder, PartialDate> everyOrder(PartialDate day) {
+        Map<DateOrder, PartialDate> all = new EnumMap<>(DateOrder.class);
+        for (DateOrder order : DateOrder.values()) {
+            all.put(order, day);
+        }
+        return all;
+    }
+
+    /** The day in this order, or the only day it can be. */
+    public Optional<PartialDate> in(DateOrder order) {
+        List<PartialDate> days = days();
+        return days.size() == 1 ? Optional.of(days.get(0)) : Optional.ofNullable(readings.get(order));
+    }
+
+    /** The different days it can mean. */
+    public List<PartialDate> days() {
+        return readings.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(Map.Entry::getValue)
+                .distinct()
+                .toList();
+    }
+
+    /** Whether only one day is possible, whatever the order. */
+    public boolean settled() {
+        return days().size() == 1;
+    }
+}
