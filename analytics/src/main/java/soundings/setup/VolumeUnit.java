@@ -9,6 +9,7 @@ import soundings.chemistry.Names;
  * Units a tank or a container is measured in. Gallons are exact by definition: NIST SP 811 (2008) appendix B.8 (US), Weights and
  * Measures Act 1985 schedule 1 (imperial).
  */
+@SuppressWarnings("ImmutableEnumChecker")
 enum VolumeUnit {
     LITRE(1, "l", "litre", "litres", "liter", "liters", "ltr"),
     MILLILITRE(0.001, "ml", "millilitre", "millilitres", "milliliter", "milliliters"),

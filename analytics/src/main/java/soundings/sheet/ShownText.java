@@ -1,11 +1,9 @@
 package soundings.sheet;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
-/** A value as text, in a fixed notation that no machine's language changes: decimal point, ISO dates. */
+/** A value as text, in a fixed notation that no machine's language changes: decimal point, comma between thousands, ISO dates. */
 final class ShownText {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
@@ -14,17 +12,16 @@ final class ShownText {
     static String of(Value value, Look look) {
         return value.match(
                 Value.Text::text,
-                numeric -> number(numeric.number()) + (look.format().endsWith("%") ? " (shown as %)" : ""),
+                numeric -> number(numeric.number(), look.format()),
                 ShownText::moment,
                 flag -> flag.on() ? "TRUE" : "FALSE",
                 Value.Fault::code);
     }
 
-    static String number(double number) {
-        if (number == Math.rint(number) && Math.abs(number) < 1e15) {
-            return Long.toString((long) number);
-        }
-        return new BigDecimal(number, new MathContext(15)).stripTrailingZeros().toPlainString();
+    private static String number(double number, String format) {
+        return format.equals(Look.PLAIN.format())
+                ? ShownNumber.plain(number)
+                : ShownNumber.of(number, FormatCode.of(format));
     }
 
     private static String moment(Value.Moment moment) {
