@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import java.util.stream.Collectors;
-import soundings.chemistry.Alias;
 import soundings.chemistry.Names;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
@@ -37,24 +36,11 @@ record Cells(
             issues.add(new SetupIssues.IncompleteRow(at, "parameter"));
             return Optional.empty();
         }
-        Optional<Parameter> found = findParameter(reference, at.text());
+        Optional<Parameter> found = SetupReading.findParameter(reference, at.text());
         if (found.isEmpty()) {
             issues.add(new SetupIssues.UnknownParameter(at));
         }
         return found;
-    }
-
-    /** By id, name, symbol or any other name of it. */
-    static Optional<Parameter> findParameter(Reference reference, String written) {
-        String folded = Names.fold(written);
-        return reference.parameters().stream()
-                .filter(p -> List.of(Names.fold(p.id()), Names.fold(p.name()), Names.fold(p.symbol()))
-                        .contains(folded))
-                .findFirst()
-                .or(() -> reference.aliases(Alias.Kind.PARAMETER).stream()
-                        .filter(a -> a.text().equals(folded))
-                        .flatMap(a -> reference.findParameter(a.means()).stream())
-                        .findFirst());
     }
 
     /** A bare number: a count, a share. */

@@ -38,6 +38,11 @@ public final class SetupReading {
                 issues);
     }
 
+    /** The parameter a keeper's word names, or the one of that id. */
+    public static Optional<Parameter> findParameter(Reference reference, String written) {
+        return reference.findParameterNamed(written).or(() -> reference.findParameter(Names.fold(written)));
+    }
+
     private static Cells cells(Reference reference, Map<String, String> preferences, List<Issue> issues) {
         String mark = Names.fold(preferences.getOrDefault("decimal mark", ""));
         String order = Names.fold(preferences.getOrDefault("date order", ""));

@@ -33,11 +33,12 @@ enum VolumeUnit {
     private static final List<String> SOME_GALLON = List.of("gal", "gals", "gallon", "gallons");
 
     private final double litres;
-    private final List<String> spellings;
+    /** Each between bars. */
+    private final String spellings;
 
     VolumeUnit(double litres, String... spellings) {
         this.litres = litres;
-        this.spellings = List.of(spellings);
+        this.spellings = "|" + String.join("|", spellings) + "|";
     }
 
     double litres(double amount) {
@@ -46,7 +47,9 @@ enum VolumeUnit {
 
     static Optional<VolumeUnit> find(String written) {
         String folded = plain(written);
-        return Arrays.stream(values()).filter(u -> u.spellings.contains(folded)).findFirst();
+        return Arrays.stream(values())
+                .filter(u -> u.spellings.contains("|" + folded + "|"))
+                .findFirst();
     }
 
     /** Whether it may be either gallon. */
