@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import soundings.chemistry.Constant;
 import soundings.chemistry.Elements;
 import soundings.chemistry.Formula;
@@ -62,9 +63,9 @@ public final class ReferenceTables {
                 scales,
                 new AliasRows(parameters, scales).aliases(this::table),
                 targets(parameters),
-                table("constants.csv", List.of("id", "value", "uncertainty", "unit", "range", "source"))
-                        .unique(r -> r.text("id"))
-                        .map(this::constant),
+                Stream.of("constants.csv", "estimate-defaults.csv")
+                        .flatMap(file -> constants(file).stream())
+                        .toList(),
                 List.copyOf(sources.values()),
                 new Substances(elements, counted));
     }
@@ -131,6 +132,12 @@ public final class ReferenceTables {
                 .unique(r -> r.text("parameter"))
                 .map(r -> new TargetRange(
                         r.oneOf("parameter", parameters), r.number("low"), r.number("high"), r.text("source")));
+    }
+
+    private List<Constant> constants(String file) {
+        return table(file, List.of("id", "value", "uncertainty", "unit", "range", "source"))
+                .unique(r -> r.text("id"))
+                .map(this::constant);
     }
 
     private Constant constant(Row row) {

@@ -1,0 +1,251 @@
+package soundings.estimate;
+
+import static soundings.estimate.Start.LEVEL;
+import static soundings.estimate.Start.USE;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import soundings.log.Reading;
+import soundings.quantity.Interval;
+
+/** Words the fitted model as an {@link Estimate}. */
+final class Answer {
+    private static final int AHEAD_DAYS = 30;
+    private static final int PLAIN_DAYS = 30;
+    private static final int PLAIN_FEWEST = 5;
+    /** Nodes lighter than this do not show in the track. */
+    private static final double SHOWS = 0.03;
+
+    private final Fitted fitted;
+    private final Question question;
+    private final List<Smoother.Smoothed> smoothed;
+    private final ResidualCheck check;
+    private final List<String> caveats = new ArrayList<>();
+
+    private Answer(Fitted fitted) {
+        this.fitted = fitted;
+        this.question = fitted.question();
+        Trace trace = Trace.of(question.begin(fitted.best().spread()), question.stages());
+        this.check = ResidualCheck.of(trace);
+        this.smoothed = Smoother.back(trace, question.start());
+    }
+
+    static Estimate of(Fitted fitted) {
+        return new Answer(fitted).estimate();
+    }
+
+    private Estimate estimate() {
+        double blind = stepVariance();
+        Mixture levels = mixture(LEVEL, blind);
+        Mixture uses = mixture(USE, 2 * blind / Math.pow(Math.max(spanDays(), 1), 2));
+        Interval use = widened(uses.interval());
+        Optional<Interval> plain = plainUse();
+        caveats(use, plain);
+        List<Reading> readings = question.readings();
+        boolean balances = question.parameter().balances();
+        return new Estimate(
+                question.tank().tank(),
+                question.parameter(),
+                question.end(),
+                readings.size() - fitted.doubts().size(),
+                spanDays(),
+                floored(widened(levels.interval())),
+                balances && question.inflow().known() ? Optional.of(use) : Optional.empty(),
+                use.times(-1).plus(question.dosedNow()),
+                question.dosedNow(),
+                track(),
+                ahead(),
+                fitted.doubts(),
+                plain,
+                sources(),
+                fit(levels, uses),
+                caveats);
+    }
+
+    private Mixture mixture(int state, double extra) {
+        return Mixture.of(fitted.nodes(), b -> b.mean(state), b -> b.covariance(state, state), extra);
+    }
+
+    private int spanDays() {
+        return Estimating.spanDays(question.readings());
+    }
+
+    /** Where the residuals are larger than the model allows, the intervals are made as wide as the residuals are large. */
+    private Interval widened(Interval interval) {
+        double by = check.tooLarge() ? Math.sqrt(check.meanSquare()) : 1;
+        return new Interval(
+                interval.mid(),
+                interval.mid() - by * (interval.mid() - interval.low()),
+                interval.mid() + by * (interval.high() - interval.mid()));
+    }
+
+    private Interval floored(Interval level) {
+        return question.parameter().balances()
+                ? new Interval(Math.max(0, level.mid()), Math.max(0, level.low()), Math.max(0, level.high()))
+                : level;
+    }
+
+    /**
+     * Rounding does not average out when the test's own scatter is small against its step: the mean of rounded results is
+     * off by up to (step / pi) exp(-2 pi^2 sd^2 / step^2) (Widrow and Kollar 2008, Quantization Noise, ch. 4); half its square.
+     */
+    private double stepVariance() {
+        double step = question.step();
+        if (step == 0) {
+            return 0;
+        }
+        double sd = fitted.best().spread().kit(0);
+        double off = step / Math.PI * Math.exp(-2 * Math.PI * Math.PI * sd * sd / (step * step));
+        return off * off / 2;
+    }
+
+    private List<Estimate.Day> track() {
+        List<Grid.Node> shown =
+                fitted.nodes().stream().filter(n -> n.weight() >= SHOWS).toList();
+        List<Grid.Node> nodes = shown.isEmpty() ? List.of(fitted.best()) : shown;
+        double all = nodes.stream().mapToDouble(Grid.Node::weight).sum();
+        Map<Double, List<Mixture.Part>> parts = new TreeMap<>();
+        for (Grid.Node node : nodes) {
+            for (Smoother.Smoothed s : lookBack(node)) {
+                Mixture.Part part = new Mixture.Part(
+                        node.weight() / all, s.after().mean(), s.after().variance());
+                parts.computeIfAbsent(s.stage().day(), d -> new ArrayList<>()).add(part);
+            }
+        }
+        Map<LocalDate, Estimate.Day> days = new TreeMap<>();
+        parts.forEach((day, p) -> days.put(date(day), new Estimate.Day(date(day), normal(new Mixture(p)))));
+        return List.copyOf(days.values());
+    }
+
+    private List<Smoother.Smoothed> lookBack(Grid.Node node) {
+        return node.spread().equals(fitted.best().spread()) ? smoothed : question.lookBack(node.spread());
+    }
+
+    private static LocalDate date(double day) {
+        return LocalDate.ofEpochDay((long) Math.floor(day));
+    }
+
+    private Interval normal(Mixture mixture) {
+        return floored(Interval.normal(mixture.mean(), Math.sqrt(mixture.variance())));
+    }
+
+    private List<Estimate.Day> ahead() {
+        List<Grid.Node> nodes = fitted.nodes();
+        List<Balance> at = nodes.stream().map(n -> n.end().copy()).toList();
+        double noon = Inflows.noon(question.end());
+        List<Estimate.Day> days = new ArrayList<>();
+        for (int d = 1; d <= AHEAD_DAYS; d++) {
+            Stage day = new Stage(noon + d, 1, question.dosedNow(), 0, List.of(), 1, 0, 0, 0);
+            List<Mixture.Part> parts = new ArrayList<>();
+            for (int i = 0; i < nodes.size(); i++) {
+                at.get(i).pass(day);
+                parts.add(new Mixture.Part(
+                        nodes.get(i).weight(), at.get(i).mean(LEVEL), at.get(i).covariance(LEVEL, LEVEL)));
+            }
+            days.add(new Estimate.Day(question.end().plusDays(d), widened(normal(new Mixture(parts)))));
+        }
+        return days;
+    }
+
+    /** Theil-Sen over the last weeks, on readings from which doses and changes are taken off. */
+    private Optional<Interval> plainUse() {
+        if (!question.inflow().known() || !question.parameter().balances()) {
+            return Optional.empty();
+        }
+        List<Double> days = new ArrayList<>();
+        List<Double> corrected = new ArrayList<>();
+        double brought = 0;
+        double from = smoothed.get(smoothed.size() - 1).stage().day() - PLAIN_DAYS;
+        for (Smoother.Smoothed s : smoothed) {
+            brought += s.stage().rise();
+            for (Sight sight : s.stage().sights()) {
+                if (s.stage().day() >= from && sight.exact()) {
+                    days.add(s.stage().day());
+                    corrected.add(sight.low() - brought);
+                }
+            }
+            brought += s.after().mean() - s.before().mean();
+        }
+        boolean enough = days.size() >= PLAIN_FEWEST && Collections.max(days) > Collections.min(days);
+        return enough ? Optional.of(Robust.line(days, corrected).slope().times(-1)) : Optional.empty();
+    }
+
+    private List<Estimate.SourceBias> sources() {
+        Sources sources = question.sources();
+        List<Estimate.SourceBias> all = new ArrayList<>();
+        for (int i = 0; i < sources.size(); i++) {
+            int source = i;
+            int n = (int) question.readings().stream()
+                    .filter(r -> sources.indexOf(r.method()) == source)
+                    .count();
+            Interval bias = i == 0
+                    ? new Interval(0, 0, 0)
+                    : mixture(Start.FIRST_BIAS + i - 1, 0).interval();
+            double error = fitted.nodes().stream()
+                    .mapToDouble(node -> node.weight() * node.spread().kit(source))
+                    .sum();
+            all.add(new Estimate.SourceBias(sources.names().get(i), n, bias, error));
+        }
+        return all;
+    }
+
+    private Estimate.Fit fit(Mixture levels, Mixture uses) {
+        double kit = 0;
+        double level = 0;
+        double use = 0;
+        double covariance = -levels.mean() * uses.mean();
+        for (Grid.Node node : fitted.nodes()) {
+            kit += node.weight() * node.spread().kit(0);
+            level += node.weight() * node.spread().level();
+            use += node.weight() * node.spread().use();
+            Balance end = node.end();
+            covariance += node.weight() * (end.covariance(LEVEL, USE) + end.mean(LEVEL) * end.mean(USE));
+        }
+        double levelSd = Math.sqrt(levels.variance());
+        double useSd = Math.sqrt(uses.variance());
+        return new Estimate.Fit(
+                kit, question.step(), level, use, levelSd, useSd, covariance, usualGap(), check.sound());
+    }
+
+    private double usualGap() {
+        List<Double> days =
+                question.readings().stream().map(Sights::day).sorted().toList();
+        List<Double> gaps = new ArrayList<>();
+        for (int i = Math.max(1, days.size() - 10); i < days.size(); i++) {
+            gaps.add(days.get(i) - days.get(i - 1));
+        }
+        return Math.max(1, Robust.median(gaps));
+    }
+
+    private void caveats(Interval use, Optional<Interval> plain) {
+        caveats.addAll(question.inflow().caveats().stream().distinct().toList());
+        for (Stage jump : fitted.jumps()) {
+            caveats.add("the level moved by about " + amount(Math.sqrt(jump.jump())) + " shortly before "
+                    + date(jump.day()) + " with no dose or change on record");
+        }
+        if (check.tooLarge()) {
+            caveats.add("the readings scatter more than the model allows; the intervals were widened for it");
+        }
+        if (check.correlated()) {
+            caveats.add("readings in a row err to the same side; the use may be less certain than stated");
+        }
+        plain.filter(p -> p.low() > use.high() || p.high() < use.low())
+                .ifPresent(p -> caveats.add("a plain line through the last " + PLAIN_DAYS + " days gives another use: "
+                        + amount(p.mid()) + " a day"));
+    }
+
+    private String amount(double value) {
+        int decimals = question.parameter().decimals() + 1;
+        return String.format(
+                Locale.ROOT,
+                "%." + decimals + "f %s",
+                value,
+                question.parameter().unit());
+    }
+}

@@ -1,0 +1,215 @@
+package soundings.estimate;
+
+import static soundings.estimate.Start.FIRST_BIAS;
+import static soundings.estimate.Start.GROWTH;
+import static soundings.estimate.Start.LEVEL;
+import static soundings.estimate.Start.USE;
+
+import java.util.Arrays;
+
+/**
+ * The mass balance of one test in one tank as a Gaussian belief that moves through time: the level, its use a day, the
+ * growth of the use, the bias of each further source and, where asked, a step in the use at an event.
+ *
+ * <p>level' = level + rise - dt use - dt^2/2 growth, use' = use + dt growth; the use wanders as a Brownian motion, the level
+ * a little besides. Below zero there is nothing left to use: the level is clipped there, mean and covariance matched, so that
+ * an empty tank stops telling about the use.
+ *
+ * <p>Mutable, for one pass through one series; never leaves the package.
+ */
+final class Balance {
+    private static final double CLIP_WITHIN = 5;
+    private static final double TINY = 1e-12;
+
+    private final Start start;
+    private final Spread spread;
+    private final Trust trust;
+    private final int n;
+    private final double[] mean;
+    private final double[] p;
+    /** Covariance of the state with what the last sight looks at; the direction in which that sight moves the state. */
+    private final double[] towards;
+
+    private double now;
+    private double logLikelihood;
+    private Observed last = Observed.NOTHING;
+
+    Balance(Start start, Spread spread, Trust trust, double firstDay) {
+        this.start = start;
+        this.spread = spread;
+        this.trust = trust;
+        this.n = start.size();
+        this.mean = start.mean();
+        this.p = start.covariance();
+        this.towards = new double[n];
+        this.now = firstDay;
+    }
+
+    private Balance(Balance other) {
+        this.start = other.start;
+        this.spread = other.spread;
+        this.trust = other.trust;
+        this.n = other.n;
+        this.mean = other.mean.clone();
+        this.p = other.p.clone();
+        this.towards = other.towards.clone();
+        this.now = other.now;
+        this.logLikelihood = other.logLikelihood;
+        this.last = other.last;
+    }
+
+    Balance copy() {
+        return new Balance(this);
+    }
+
+    int size() {
+        return n;
+    }
+
+    double logLikelihood() {
+        return logLikelihood;
+    }
+
+    Observed last() {
+        return last;
+    }
+
+    double mean(int i) {
+        return mean[i];
+    }
+
+    double covariance(int i, int j) {
+        return p[i * n + j];
+    }
+
+    double[] row(int i) {
+        return Arrays.copyOfRange(p, i * n, (i + 1) * n);
+    }
+
+    double[] towards() {
+        return towards.clone();
+    }
+
+    /** Everything of a stage; what the sights did is read with {@link #last()} by those who take the steps singly. */
+    void take(Stage stage) {
+        pass(stage);
+        for (Sight sight : stage.sights()) {
+            look(sight);
+        }
+        change(stage);
+    }
+
+    /** Time passes. Returns the share of the level's ties that is left after clipping at zero: 1 where the floor is far. */
+    double pass(Stage stage) {
+        double dt = stage.dt();
+        if (dt > 0) {
+            move(dt, stepIsOn() ? dt : 0);
+            wander(dt);
+            mean[LEVEL] += stage.rise();
+            now += dt;
+        }
+        p[0] += stage.jump();
+        return clip();
+    }
+
+    boolean stepIsOn() {
+        return now >= start.eventDay();
+    }
+
+    private void move(double dt, double stepDays) {
+        double half = dt * dt / 2;
+        mean[LEVEL] -= dt * mean[USE] + half * mean[GROWTH];
+        mean[USE] += dt * mean[GROWTH];
+        for (int j = 0; j < n; j++) {
+            p[j] -= dt * p[n + j] + half * p[2 * n + j];
+            p[n + j] += dt * p[2 * n + j];
+        }
+        for (int i = 0; i < n * n; i += n) {
+            p[i] -= dt * p[i + USE] + half * p[i + GROWTH];
+            p[i + USE] += dt * p[i + GROWTH];
+        }
+        if (stepDays > 0) {
+            tie(stepDays, start.step());
+        }
+    }
+
+    /** The event's step works on the level like more use. */
+    private void tie(double days, int step) {
+        mean[LEVEL] -= days * mean[step];
+        for (int j = 0; j < n; j++) {
+            p[j] -= days * p[step * n + j];
+        }
+        for (int i = 0; i < n * n; i += n) {
+            p[i] -= days * p[i + step];
+        }
+    }
+
+    private void wander(double dt) {
+        double use = spread.use() * spread.use() * dt;
+        p[0] += use * dt * dt / 3 + spread.level() * spread.level() * dt;
+        p[1] -= use * dt / 2;
+        p[n] -= use * dt / 2;
+        p[n + 1] += use;
+    }
+
+    private double clip() {
+        double sd = Math.sqrt(Math.max(p[0], TINY));
+        if (!start.floor() || mean[LEVEL] > CLIP_WITHIN * sd) {
+            return 1;
+        }
+        Gauss.Moments clipped = Gauss.clippedAtZero(mean[LEVEL], sd);
+        mean[LEVEL] = clipped.mean();
+        scaleLevel(clipped.probability());
+        p[0] = clipped.variance() + TINY;
+        return clipped.probability();
+    }
+
+    private void scaleLevel(double factor) {
+        for (int j = 1; j < n; j++) {
+            p[j] *= factor;
+            p[j * n] *= factor;
+        }
+        p[0] *= factor * factor;
+    }
+
+    /** Water changes mix the level toward the fresh water, single doses add to it. */
+    void change(Stage stage) {
+        if (stage.changes()) {
+            mean[LEVEL] = mean[LEVEL] * stage.keep() + stage.add();
+            scaleLevel(stage.keep());
+            p[0] += stage.addVariance();
+        }
+        p[n + 1] += stage.shake();
+    }
+
+    /** A reading pulls the belief toward it, as far as it is believed. */
+    void look(Sight sight) {
+        double expected = mean[LEVEL];
+        System.arraycopy(p, 0, towards, 0, n);
+        if (sight.source() > 0) {
+            int bias = FIRST_BIAS + sight.source() - 1;
+            expected += mean[bias];
+            for (int j = 0; j < n; j++) {
+                towards[j] += p[bias * n + j];
+            }
+        }
+        double own = seen(sight.source());
+        double error = spread.kit(sight.source()) * sight.looseness();
+        last = trust.weigh(sight, expected, own, own + error * error + sight.extraVariance());
+        logLikelihood += last.logLikelihood();
+        pull(last.pull(), last.narrowing());
+    }
+
+    private double seen(int source) {
+        return source == 0 ? towards[LEVEL] : towards[LEVEL] + towards[FIRST_BIAS + source - 1];
+    }
+
+    private void pull(double by, double narrowing) {
+        for (int i = 0; i < n; i++) {
+            mean[i] += towards[i] * by;
+            for (int j = 0; j < n; j++) {
+                p[i * n + j] -= towards[i] * towards[j] * narrowing;
+            }
+        }
+    }
+}

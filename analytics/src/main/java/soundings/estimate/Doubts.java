@@ -1,0 +1,84 @@
+package soundings.estimate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Finds readings that were mistyped and changes of level that nobody wrote down, and tells one from the other. */
+final class Doubts {
+    private static final double EVEN = 0.5;
+    /** How much likelier a jump must make the next readings before it is believed; a log ratio. */
+    private static final double CONVINCED = 3;
+
+    private static final int LOOK_AHEAD = 3;
+
+    private Doubts() {}
+
+    /** The stages with each jump noted as an unexplained change before its tests. */
+    static List<Stage> jumps(List<Stage> stages, Balance from) {
+        List<Stage> out = new ArrayList<>(stages);
+        for (int i = 0; i < out.size(); i++) {
+            Balance before = from.copy();
+            from.take(out.get(i));
+            if (surprised(from, out.get(i)) && i > 0) {
+                double size = from.last().surprise() * Math.sqrt(from.last().variance());
+                Stage jumped = out.get(i).withJump(size * size);
+                Balance jump = before.copy();
+                jump.take(jumped);
+                if (gain(jump, from, out.subList(i + 1, out.size())) > CONVINCED) {
+                    out.set(i, jumped);
+                    from = jump;
+                }
+            }
+        }
+        return out;
+    }
+
+    private static boolean surprised(Balance balance, Stage stage) {
+        return !stage.sights().isEmpty() && balance.last().trust() < EVEN;
+    }
+
+    /** How much better the next readings fit after a jump than after a mistyped number. */
+    private static double gain(Balance jump, Balance typo, List<Stage> next) {
+        Balance a = jump.copy();
+        Balance b = typo.copy();
+        int seen = 0;
+        for (Stage stage : next) {
+            if (seen >= LOOK_AHEAD) {
+                break;
+            }
+            a.take(stage);
+            b.take(stage);
+            seen += stage.sights().size();
+        }
+        return seen == 0 ? 0 : a.logLikelihood() - b.logLikelihood();
+    }
+
+    /** Readings that all others speak against. */
+    static List<Estimate.Doubt> mistyped(List<Smoother.Smoothed> smoothed, Spread spread, Trust trust) {
+        List<Estimate.Doubt> doubts = new ArrayList<>();
+        for (Smoother.Smoothed stage : smoothed) {
+            for (Smoother.LeftOut leftOut : stage.readings()) {
+                if (weigh(leftOut, spread, trust).trust() < EVEN) {
+                    doubts.add(new Estimate.Doubt(leftOut.sight().reading(), because(leftOut)));
+                }
+            }
+        }
+        return doubts;
+    }
+
+    private static Observed weigh(Smoother.LeftOut leftOut, Spread spread, Trust trust) {
+        Sight sight = leftOut.sight();
+        double error = spread.kit(sight.source()) * sight.looseness();
+        double own = leftOut.others().variance();
+        return trust.weigh(sight, leftOut.others().mean(), own, own + error * error + sight.extraVariance());
+    }
+
+    private static String because(Smoother.LeftOut leftOut) {
+        var parameter = leftOut.sight().reading().parameter();
+        String format = "%." + parameter.decimals() + "f %s";
+        double level = Math.max(leftOut.others().mean(), 0);
+        return "the readings around it say "
+                + String.format(Locale.ROOT, format, level, parameter.unit()).strip();
+    }
+}
