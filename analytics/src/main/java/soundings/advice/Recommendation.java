@@ -4,10 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import soundings.chemistry.Parameter;
+import soundings.estimate.Estimate;
 import soundings.quantity.Interval;
 
 /**
- * A dose proposed, or withheld with the reason.
+ * A dose proposed, or withheld with the reason; or neither, where the present dose is good as it is.
  *
  * @param correction a one-off amount toward the target, split over days; empty when none is needed
  * @param withheld empty when the advice stands
@@ -24,11 +25,52 @@ public record Recommendation(
         List<String> why,
         Optional<Withheld> withheld,
         List<WorkingLine> working,
-        List<String> restsOn) {
+        List<String> restsOn,
+        Optional<Outlook> outlook) {
     public Recommendation {
         why = List.copyOf(why);
         working = List.copyOf(working);
         restsOn = List.copyOf(restsOn);
+    }
+
+    public Recommendation(
+            String tank,
+            Parameter parameter,
+            String additive,
+            OptionalDouble presentMlPerDay,
+            Optional<Interval> proposedMlPerDay,
+            Optional<Correction> correction,
+            List<String> why,
+            Optional<Withheld> withheld,
+            List<WorkingLine> working,
+            List<String> restsOn) {
+        this(
+                tank,
+                parameter,
+                additive,
+                presentMlPerDay,
+                proposedMlPerDay,
+                correction,
+                why,
+                withheld,
+                working,
+                restsOn,
+                Optional.empty());
+    }
+
+    /**
+     * The days ahead, water changes left out.
+     *
+     * @param unchanged the level with the present dose
+     * @param followed the level with what is proposed; the same where nothing is
+     * @param leavesUnchanged probability (0 to 1) of being out of the range on the worst of the days
+     */
+    public record Outlook(
+            List<Estimate.Day> unchanged, List<Estimate.Day> followed, double leavesUnchanged, double leavesFollowed) {
+        public Outlook {
+            unchanged = List.copyOf(unchanged);
+            followed = List.copyOf(followed);
+        }
     }
 
     /** So many mL in all, in equal parts over so many days. */
@@ -49,6 +91,12 @@ public record Recommendation(
         MODEL_DOUBTED
     }
 
-    /** One named number of the working: {@code use a day, 1.33 dKH, Log!D2:D98}. {@code id} names it in formulas. */
+    /**
+     * One named number of the working: {@code use a day, 1.33 dKH, Log!D2:D98}.
+     *
+     * @param id names it in formulas: a letter, then letters, digits and underscores; unique in the working
+     * @param formula plain arithmetic over the ids above it ({@code + - * /}, parentheses); empty for a number put in
+     * @param from where a number put in comes from; empty for one worked out
+     */
     public record WorkingLine(String id, String label, double value, String unit, String formula, String from) {}
 }

@@ -3,6 +3,7 @@ package soundings.setup;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import soundings.chemistry.Alias;
+import soundings.chemistry.Constant;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
 import soundings.chemistry.Scale;
@@ -70,7 +71,7 @@ public final class SmallReference {
                         new TargetRange(AMMONIA, 0, 0.05, "practice"),
                         new TargetRange(SALINITY, 33, 36, "practice"),
                         new TargetRange(TEMPERATURE, 23, 27, "practice")),
-                List.of(),
+                List.of(new Constant("max_rise_per_day_alkalinity", 1, 0, "dKH", "", "practice")),
                 List.of());
     }
 

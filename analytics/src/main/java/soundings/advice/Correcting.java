@@ -1,0 +1,95 @@
+package soundings.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import soundings.advice.Recommendation.Correction;
+import soundings.chemistry.TargetRange;
+
+/** A level out of its range brought back to the middle: up by a dose split over days, down by waiting. */
+final class Correcting {
+    private static final double LIKELY = 0.5;
+
+    private Correcting() {}
+
+    /** Only upward, only where the level is more likely below the range than not, and only with a known limit for a day's rise. */
+    static Optional<Correction> of(Sum sum, TargetRange target) {
+        Optional<Double> limit = limit(sum);
+        if (Odds.below(sum.estimate().level(), target.low()) <= LIKELY || limit.isEmpty()) {
+            return Optional.empty();
+        }
+        Working working = sum.working();
+        String unit = sum.parameter().unit();
+        gap(sum, target);
+        working.worked("rise", "to be raised", unit, "goal - level");
+        String per = sum.feed().delivered() == 1 ? "strength" : "(strength * delivered)";
+        double ml = working.worked("correction", "mL in all, once", "mL", "rise * litres / " + per);
+        working.given("rise_a_day", "at most a day", limit.get(), unit, limitFrom(sum));
+        double exact = working.worked("days_exact", "days at that rate", "d", "rise / rise_a_day");
+        int days = (int) Math.max(1, Math.ceil(exact - 1e-9));
+        working.given("days", "days, rounded up", days, "d", "");
+        working.worked("correction_a_day", "mL a day besides the daily dose", "mL/d", "correction / days");
+        return Optional.of(new Correction(ml, days));
+    }
+
+    private static void gap(Sum sum, TargetRange target) {
+        Working working = sum.working();
+        String unit = sum.parameter().unit();
+        String cells = String.join(", ", sum.matter().places());
+        working.given(
+                "level",
+                "level now, estimated from the tests",
+                sum.estimate().level().mid(),
+                unit,
+                cells);
+        working.given("range_low", "range, low end", target.low(), unit, from(sum, target));
+        working.given("range_high", "range, high end", target.high(), unit, from(sum, target));
+        working.worked("goal", "middle of the range", unit, "(range_low + range_high) / 2");
+    }
+
+    private static String from(Sum sum, TargetRange target) {
+        return sum.matter()
+                .history()
+                .setup()
+                .findTarget(sum.matter().tank().tank(), sum.parameter())
+                .map(t -> t.cell())
+                .orElse(target.source());
+    }
+
+    private static Optional<Double> limit(Sum sum) {
+        return sum.feed().row().maxRisePerDay().isPresent()
+                ? Optional.of(sum.feed().row().maxRisePerDay().getAsDouble())
+                : sum.matter().usualMaxRise();
+    }
+
+    private static String limitFrom(Sum sum) {
+        return sum.feed().row().maxRisePerDay().isPresent() ? sum.feed().row().cell() : "common practice, no source";
+    }
+
+    static List<String> words(Sum sum, TargetRange target, Optional<Correction> correction) {
+        List<String> words = new ArrayList<>();
+        correction.ifPresent(c -> words.add("to come back to the middle of the range it needs " + Phrases.ml(c.ml())
+                + " once, " + (c.days() == 1 ? "on one day" : "in equal parts over " + c.days() + " days")
+                + ", besides the daily dose"));
+        if (Odds.above(sum.estimate().level(), target.high()) > LIKELY) {
+            words.add(waiting(sum, target));
+        } else if (correction.isEmpty() && Odds.below(sum.estimate().level(), target.low()) > LIKELY) {
+            words.add("the level is low, but no limit for a day's rise is known: enter Max rise a day");
+        }
+        return words;
+    }
+
+    /** How long the tank takes to use up what is too much, were nothing dosed. */
+    private static String waiting(Sum sum, TargetRange target) {
+        if (sum.use().low() <= 0) {
+            return "the level is above its range and may not fall by itself: water changes bring it down";
+        }
+        if (!sum.working().lines().stream().anyMatch(l -> l.id().equals("level"))) {
+            gap(sum, target);
+        }
+        double days = sum.working()
+                .worked("pause", "days without a dose until the middle of the range", "d", "(level - goal) / use");
+        return "the level is above its range: without a dose it is back at the middle in about "
+                + Phrases.days(Math.round(days));
+    }
+}

@@ -1,0 +1,162 @@
+package soundings.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import soundings.advice.Recommendation.Correction;
+import soundings.advice.Recommendation.Outlook;
+import soundings.advice.Recommendation.Withheld;
+import soundings.chemistry.Parameter;
+import soundings.chemistry.TargetRange;
+import soundings.estimate.Estimate;
+import soundings.quantity.Interval;
+
+/** The dose that keeps a level, the correction that brings it back, or why neither can be told. */
+final class Dosing {
+    /** A better dose counts when the present one would shift the level by this share of the range in the days ahead. */
+    private static final double SHARE_OF_RANGE = 0.25;
+
+    private static final double LIKELY = 0.5;
+
+    private Dosing() {}
+
+    /** One for the additive that carries the parameter; none where nothing is dosed and nothing needs to be. */
+    static Optional<Recommendation> of(Matter matter, Judgement judgement) {
+        Parameter.Kind kind = matter.parameter().kind();
+        if (!matter.parameter().balances() || kind == Parameter.Kind.TOXIN) {
+            return Optional.empty();
+        }
+        List<Feed> feeds = Feeds.all(matter);
+        return feeds.stream()
+                .findFirst()
+                .filter(f -> f.isOn() || isWanted(judgement))
+                .map(f -> recommendation(matter, f, others(feeds, matter)));
+    }
+
+    private static boolean isWanted(Judgement judgement) {
+        return judgement.verdict() == Verdict.LOW || judgement.verdict() == Verdict.FALLING;
+    }
+
+    /** What the additives besides the first raise a day; empty where one of them has no strength. */
+    private static OptionalDouble others(List<Feed> feeds, Matter matter) {
+        List<Feed> others = feeds.stream().skip(1).filter(Feed::isOn).toList();
+        return others.stream().allMatch(Feed::isKnown)
+                ? OptionalDouble.of(others.stream()
+                        .mapToDouble(f -> f.risePerDay(matter.tank().litres().orElse(1)))
+                        .sum())
+                : OptionalDouble.empty();
+    }
+
+    private static Recommendation recommendation(Matter matter, Feed feed, OptionalDouble others) {
+        Optional<Withheld> refusal = Refusals.of(matter, feed);
+        Optional<Interval> use = matter.estimate().flatMap(Estimate::use);
+        if (refusal.isPresent() || use.isEmpty() || others.isEmpty()) {
+            return withheld(
+                    matter,
+                    feed,
+                    refusal.orElseGet(() -> new Withheld(
+                            Recommendation.Reason.STRENGTH_UNKNOWN,
+                            "an additive of unknown strength goes in as well",
+                            "Enter the strength of every additive that raises " + Phrases.name(matter.parameter()))));
+        }
+        Sum sum = new Sum(matter, feed, matter.estimate().orElseThrow(), use.get(), others.getAsDouble());
+        return proposal(sum);
+    }
+
+    private static Recommendation withheld(Matter matter, Feed feed, Withheld why) {
+        return new Recommendation(
+                matter.tank().tank(),
+                matter.parameter(),
+                feed.row().name(),
+                present(feed),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Optional.of(why),
+                List.of(),
+                rests(matter, feed));
+    }
+
+    private static OptionalDouble present(Feed feed) {
+        return feed.course().isPresent() ? OptionalDouble.of(feed.presentMlPerDay()) : OptionalDouble.empty();
+    }
+
+    private static List<String> rests(Matter matter, Feed feed) {
+        List<String> cells = new ArrayList<>(matter.places());
+        cells.addAll(feed.places());
+        return cells;
+    }
+
+    private static Recommendation proposal(Sum sum) {
+        Interval keeps = sum.keeps();
+        Optional<TargetRange> target = sum.matter().target();
+        Optional<Correction> correction = target.flatMap(t -> Correcting.of(sum, t));
+        double leaves =
+                target.map(t -> Ahead.leaving(sum.estimate().ahead(), t)).orElse(0.0);
+        boolean proposes = proposes(sum, keeps, leaves);
+        List<String> why = reasons(sum, keeps, leaves, proposes);
+        target.ifPresent(t -> why.addAll(Correcting.words(sum, t, correction)));
+        sum.estimate().caveats().forEach(why::add);
+        return new Recommendation(
+                sum.matter().tank().tank(),
+                sum.matter().parameter(),
+                sum.feed().row().name(),
+                present(sum.feed()),
+                proposes ? Optional.of(keeps) : Optional.empty(),
+                correction,
+                why,
+                Optional.empty(),
+                sum.working().lines(),
+                sum.rests(),
+                target.map(t -> outlook(sum, proposes ? keeps.mid() : sum.feed().presentMlPerDay(), correction, t)));
+    }
+
+    private static boolean proposes(Sum sum, Interval keeps, double leaves) {
+        double present = sum.feed().presentMlPerDay();
+        boolean outside = present < keeps.low() || present > keeps.high();
+        double width = sum.matter().target().map(t -> t.high() - t.low()).orElse(0.0);
+        double shift = Math.abs(keeps.mid() - present) * sum.risePerMl() * Judging.DAYS_AHEAD;
+        boolean differs = Math.abs(keeps.mid() - present) > 0.02 * Math.max(present, keeps.mid());
+        return differs && ((outside && shift >= SHARE_OF_RANGE * width) || leaves >= LIKELY);
+    }
+
+    private static List<String> reasons(Sum sum, Interval keeps, double leaves, boolean proposes) {
+        List<String> why = new ArrayList<>();
+        String span = Phrases.small(keeps.low()) + " to " + Phrases.ml(keeps.high()) + " a day";
+        boolean within =
+                sum.feed().presentMlPerDay() >= keeps.low() && sum.feed().presentMlPerDay() <= keeps.high();
+        why.add("the use is " + Phrases.small(sum.use().mid())
+                + Phrases.unit(sum.matter().parameter()) + " a day ("
+                + Phrases.small(sum.use().low()) + " to "
+                + Phrases.small(sum.use().high()) + ")");
+        why.add(
+                within
+                        ? "the present " + Phrases.ml(sum.feed().presentMlPerDay())
+                                + " a day lie within what keeps the level, " + span
+                        : "the present " + Phrases.ml(sum.feed().presentMlPerDay())
+                                + " a day lie outside what keeps the level, " + span);
+        if (sum.matter().target().isPresent()) {
+            why.add("if nothing changes, it is out of its range within " + Judging.DAYS_AHEAD + " days with "
+                    + Phrases.percent(leaves) + " probability");
+        }
+        if (!proposes) {
+            why.add("no other dose is proposed: the difference does not matter or is not certain");
+        }
+        return why;
+    }
+
+    private static Outlook outlook(Sum sum, double mlPerDay, Optional<Correction> correction, TargetRange target) {
+        List<Estimate.Day> unchanged = sum.estimate().ahead();
+        double more = (mlPerDay - sum.feed().presentMlPerDay()) * sum.risePerMl();
+        double raise = correction.map(c -> c.ml() * sum.risePerMl()).orElse(0.0);
+        List<Estimate.Day> followed = Ahead.with(
+                sum.estimate(), more, raise, correction.map(Correction::days).orElse(0));
+        return new Outlook(unchanged, followed, Ahead.leaving(unchanged, target), lastOutside(followed, target));
+    }
+
+    /** A correction needs its days; what counts is where it ends. */
+    private static double lastOutside(List<Estimate.Day> days, TargetRange target) {
+        return days.isEmpty() ? 0 : Odds.outside(days.get(days.size() - 1).level(), target.low(), target.high());
+    }
+}

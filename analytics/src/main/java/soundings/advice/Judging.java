@@ -1,0 +1,215 @@
+package soundings.advice;
+
+import java.util.Optional;
+import soundings.chemistry.Parameter;
+import soundings.chemistry.TargetRange;
+import soundings.estimate.Estimate;
+import soundings.estimate.KitStep;
+import soundings.estimate.NotEnough;
+import soundings.estimate.TestsNeeded;
+import soundings.log.Reading;
+import soundings.quantity.Interval;
+
+/** The verdict on one test from level, drift and dose together, with its probability. */
+final class Judging {
+    /** A verdict needs this probability; a choice of this program. */
+    static final double SURE = 0.8;
+    /** A drift counts when it crosses a quarter of the range in the days ahead. */
+    private static final double SHARE_OF_RANGE = 0.25;
+
+    static final int DAYS_AHEAD = 30;
+
+    private Judging() {}
+
+    static Judgement of(Matter matter) {
+        Optional<Estimate> estimate = matter.estimate().filter(e -> !matter.isStale());
+        return byPoison(matter)
+                .or(() -> estimate.map(e -> byEstimate(matter, e)))
+                .or(() -> byLastReading(matter))
+                .orElseGet(() -> cannotTell(matter));
+    }
+
+    /** A poison's last reading counts more than the level estimated: a rise must not be smoothed away. */
+    private static Optional<Judgement> byPoison(Matter matter) {
+        return matter.parameter().kind() == Parameter.Kind.TOXIN ? byLastReading(matter) : Optional.empty();
+    }
+
+    /** A poison or a condition is judged on one reading; the others need an estimate. */
+    private static Optional<Judgement> byLastReading(Matter matter) {
+        boolean counts = !matter.parameter().balances() || matter.parameter().kind() == Parameter.Kind.TOXIN;
+        if (!counts || matter.isStale() || matter.target().isEmpty()) {
+            return Optional.empty();
+        }
+        TargetRange target = matter.target().get();
+        return matter.last().flatMap(reading -> outOfRange(matter, reading, target));
+    }
+
+    private static Optional<Judgement> outOfRange(Matter matter, Reading reading, TargetRange target) {
+        Interval seen = Interval.normal(reading.amount().about(), error(matter, reading));
+        double high = Odds.above(seen, target.high());
+        double low = Odds.below(seen, target.low());
+        double out = Math.max(high, low);
+        boolean exact = reading.amount().match(e -> true, b -> false, a -> true, b -> true);
+        if (out <= 0.5 || !exact) {
+            return Optional.empty();
+        }
+        String because = "the last reading, of " + reading.date() + ", is "
+                + Phrases.amount(reading.amount().about(), matter.parameter()) + "; " + range(target);
+        return Optional.of(new Judgement(
+                matter.tank().tank(),
+                matter.parameter(),
+                high > low ? Verdict.HIGH : Verdict.LOW,
+                out,
+                because,
+                Optional.of(target)));
+    }
+
+    /** The kit's own error where the setup has it, else a twentieth of the reading; common practice, no source. */
+    private static double error(Matter matter, Reading reading) {
+        double kit = matter.history().setup().kits().stream()
+                .filter(k -> k.parameter().equals(matter.parameter()))
+                .mapToDouble(k -> k.error().orElse(0))
+                .max()
+                .orElse(0);
+        boolean condition = !matter.parameter().balances();
+        return Math.max(kit, Math.abs(reading.amount().about()) * (condition ? 0.005 : 0.05));
+    }
+
+    private static Judgement byEstimate(Matter matter, Estimate estimate) {
+        return matter.target()
+                .map(target -> againstRange(matter, estimate, target))
+                .orElseGet(() -> withoutRange(matter, estimate));
+    }
+
+    private static Judgement againstRange(Matter matter, Estimate estimate, TargetRange target) {
+        Chances chances = Chances.of(estimate, target);
+        Ruling ruling = ruling(chances, Feeds.isDosed(matter));
+        boolean open = ruling.verdict() == Verdict.CANNOT_TELL;
+        double width = target.high() - target.low();
+        return new Judgement(
+                matter.tank().tank(),
+                matter.parameter(),
+                ruling.verdict(),
+                ruling.probability(),
+                because(matter, estimate, target, chances),
+                Optional.of(target),
+                open ? TestsNeeded.forDrift(estimate, width / 2 / DAYS_AHEAD) : Optional.empty(),
+                matter.parameter().balances()
+                        ? KitStep.tooCoarse(estimate, target.low(), target.high())
+                        : Optional.empty());
+    }
+
+    /** A verdict and its probability. */
+    record Ruling(Verdict verdict, double probability) {}
+
+    /**
+     * Probabilities of the level now and in the days ahead with the present dose, and of a drift that counts.
+     *
+     * @param lowThen that it is below the range after the days ahead
+     */
+    record Chances(double low, double high, double lowThen, double highThen, double rising, double falling) {
+        static Chances of(Estimate estimate, TargetRange target) {
+            Interval then = Ahead.last(estimate);
+            double counts = SHARE_OF_RANGE * (target.high() - target.low()) / DAYS_AHEAD;
+            return new Chances(
+                    Odds.below(estimate.level(), target.low()),
+                    Odds.above(estimate.level(), target.high()),
+                    Odds.below(then, target.low()),
+                    Odds.above(then, target.high()),
+                    Odds.above(estimate.drift(), counts),
+                    Odds.below(estimate.drift(), -counts));
+        }
+
+        double insideNow() {
+            return 1 - low - high;
+        }
+
+        double insideThen() {
+            return Math.max(0, 1 - lowThen - highThen);
+        }
+
+        double overDosed() {
+            return Math.min(highThen, 1 - falling);
+        }
+
+        double underDosed() {
+            return Math.min(lowThen, 1 - rising);
+        }
+    }
+
+    static Ruling ruling(Chances c, boolean dosed) {
+        if (dosed && c.overDosed() >= SURE) {
+            return new Ruling(Verdict.OVER_DOSED, c.overDosed());
+        }
+        if (dosed && c.underDosed() >= SURE) {
+            return new Ruling(Verdict.UNDER_DOSED, c.underDosed());
+        }
+        if (Math.max(c.high(), c.low()) >= SURE) {
+            return c.high() > c.low() ? new Ruling(Verdict.HIGH, c.high()) : new Ruling(Verdict.LOW, c.low());
+        }
+        if (Math.max(c.rising(), c.falling()) >= SURE) {
+            return c.rising() > c.falling()
+                    ? new Ruling(Verdict.RISING, c.rising())
+                    : new Ruling(Verdict.FALLING, c.falling());
+        }
+        double holding = Math.min(c.insideNow(), c.insideThen());
+        return holding >= SURE ? new Ruling(Verdict.STEADY, holding) : undecided(c, dosed);
+    }
+
+    /** Cannot tell; the probability is that of the likeliest verdict, which was not enough. */
+    private static Ruling undecided(Chances c, boolean dosed) {
+        double best = Math.max(Math.max(c.high(), c.low()), Math.max(c.rising(), c.falling()));
+        best = Math.max(best, Math.min(c.insideNow(), c.insideThen()));
+        return new Ruling(Verdict.CANNOT_TELL, dosed ? Math.max(best, Math.max(c.overDosed(), c.underDosed())) : best);
+    }
+
+    private static Judgement withoutRange(Matter matter, Estimate estimate) {
+        double counts = 0.1 * Math.abs(estimate.level().mid()) / DAYS_AHEAD;
+        double rising = Odds.above(estimate.drift(), counts);
+        double falling = Odds.below(estimate.drift(), -counts);
+        double steady = Math.max(0, 1 - rising - falling);
+        double most = Math.max(steady, Math.max(rising, falling));
+        Verdict verdict = most < SURE
+                ? Verdict.CANNOT_TELL
+                : most == steady ? Verdict.STEADY : most == rising ? Verdict.RISING : Verdict.FALLING;
+        String because = "the level is " + Phrases.between(estimate.level(), matter.parameter()) + ", "
+                + moving(estimate, matter.parameter()) + "; no range is set for it";
+        return new Judgement(matter.tank().tank(), matter.parameter(), verdict, most, because, Optional.empty());
+    }
+
+    private static String because(Matter matter, Estimate estimate, TargetRange target, Chances chances) {
+        Parameter parameter = matter.parameter();
+        String ahead = chances.lowThen() > chances.highThen()
+                ? Phrases.percent(chances.lowThen()) + " likely to be below it in " + DAYS_AHEAD + " days"
+                : Phrases.percent(chances.highThen()) + " likely to be above it in " + DAYS_AHEAD + " days";
+        return "the level is " + Phrases.between(estimate.level(), parameter) + ", " + moving(estimate, parameter)
+                + "; " + range(target) + "; " + ahead + " if nothing changes";
+    }
+
+    private static String moving(Estimate estimate, Parameter parameter) {
+        double drift = estimate.drift().mid();
+        String way = drift < 0 ? "falling " : "rising ";
+        return way + Phrases.small(Math.abs(drift)) + Phrases.unit(parameter) + " a day ("
+                + Phrases.small(estimate.drift().low()) + " to "
+                + Phrases.small(estimate.drift().high()) + ")";
+    }
+
+    private static String range(TargetRange target) {
+        Parameter p = target.parameter();
+        return "the range is " + Phrases.number(target.low(), p.decimals()) + " to " + Phrases.amount(target.high(), p);
+    }
+
+    private static Judgement cannotTell(Matter matter) {
+        String because = matter.notEnough()
+                .map(Judging::why)
+                .orElseGet(() -> matter.isStale() && matter.last().isPresent()
+                        ? "the last test is " + Phrases.days(matter.age()) + " old"
+                        : "there is no usable reading");
+        return new Judgement(
+                matter.tank().tank(), matter.parameter(), Verdict.CANNOT_TELL, 1, because, matter.target());
+    }
+
+    private static String why(NotEnough none) {
+        return none.why() + "; it needs " + none.wouldNeed();
+    }
+}
