@@ -34,7 +34,7 @@ public sealed interface Cell {
     }
 
     /** A number in its column's unit, {@code unit} where this cell differs (empty: the column's). */
-    @SuppressWarnings("JavaLangClash")
+    @SuppressWarnings("JavaLangClash") // what a reader of a table calls it
     record Number(double value, int decimals, String unit) implements Cell {
         @Override
         public <R> R match(

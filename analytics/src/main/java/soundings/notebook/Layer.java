@@ -32,8 +32,8 @@ public sealed interface Layer {
         }
     }
 
-    /** An interval through time, such as the estimated level's. */
-    record Band(String label, List<Span> spans) implements Layer {
+    /** An interval through time, such as the estimated level's; dashed for days to come. */
+    record Band(String label, Stroke stroke, List<Span> spans) implements Layer {
         public Band {
             spans = List.copyOf(spans);
         }

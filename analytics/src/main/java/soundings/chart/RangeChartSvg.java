@@ -1,0 +1,53 @@
+package soundings.chart;
+
+import java.util.List;
+import soundings.notebook.ChartSpec.RangeChart;
+import soundings.notebook.Figures;
+
+/** Tests side by side: each row is drawn so that its own range fills the shaded column, a dot and its interval across it. */
+final class RangeChartSvg {
+    private static final double WIDTH = 560;
+    private static final double LEFT = 118;
+    private static final double RIGHT = 96;
+    private static final double ROW = 24;
+    private static final double TOP = 22;
+    /** The range fills this share of the width; the rest shows how far outside a level lies. */
+    private static final double SHARE = 0.4;
+
+    private RangeChartSvg() {}
+
+    static String of(RangeChart chart) {
+        List<RangeChart.Entry> entries = chart.entries();
+        double height = TOP + ROW * entries.size() + 6;
+        double width = WIDTH - LEFT - RIGHT;
+        double low = LEFT + width * (1 - SHARE) / 2;
+        Box range = new Box(low, TOP - 4, width * SHARE, ROW * entries.size() + 4);
+        StringBuilder svg =
+                new StringBuilder(Svg.open(chart.id(), WIDTH, height, chart.title() + ". " + chart.finding()));
+        svg.append(Svg.rect("target", range));
+        svg.append(Svg.label(range.left(), TOP - 8, "tx", "low"))
+                .append(Svg.label(range.right(), TOP - 8, "tx", "high"));
+        for (int i = 0; i < entries.size(); i++) {
+            svg.append(row(entries.get(i), range, TOP + ROW * i + ROW / 2));
+        }
+        return svg.append("</svg>").toString();
+    }
+
+    private static String row(RangeChart.Entry entry, Box range, double y) {
+        double from = x(entry, range, entry.level().low());
+        double to = x(entry, range, entry.level().high());
+        double mid = x(entry, range, entry.level().mid());
+        String figure = Figures.with(Figures.number(entry.level().mid(), entry.decimals()), entry.unit());
+        return Svg.label(LEFT - 8, y + 4, "ty", entry.label())
+                + Svg.path("bar", new PathText().segment(from, y, to, y).toString())
+                + "<g class=\"dot\"><circle cx=\"" + Svg.at(mid) + "\" cy=\"" + Svg.at(y) + "\" r=\"4\">"
+                + Svg.title(entry.title()) + "</circle></g>"
+                + Svg.label(WIDTH - RIGHT + 8, y + 4, "tn", figure);
+    }
+
+    private static double x(RangeChart.Entry entry, Box range, double value) {
+        double share = (value - entry.low()) / (entry.high() - entry.low());
+        double x = range.left() + share * range.width();
+        return Math.max(LEFT + 4, Math.min(WIDTH - RIGHT - 4, x));
+    }
+}

@@ -1,0 +1,73 @@
+package soundings.html;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Collectors;
+import soundings.notebook.Item;
+import soundings.notebook.Notebook;
+import soundings.notebook.Section;
+
+/** The whole page. The same notebook gives the same bytes. */
+public final class HtmlPage {
+    /** No script, no frame, no request: a page that opens from an e-mail or a memory stick as it is. */
+    private static final String POLICY =
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
+
+    private HtmlPage() {}
+
+    public static String of(Notebook notebook) {
+        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+                + "<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY + "\">\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+                + "<meta name=\"color-scheme\" content=\"light dark\">\n"
+                + "<title>" + Html.text(notebook.title() + ", " + notebook.subtitle()) + "</title>\n<style>\n" + style()
+                + "</style>\n</head>\n<body>\n<a class=\"skip\" href=\"#main\">To the report</a>\n" + header(notebook)
+                + contents(notebook)
+                + "<main id=\"main\">\n" + sections(notebook) + "</main>\n</body>\n</html>\n";
+    }
+
+    private static String header(Notebook notebook) {
+        return "<header><h1>" + Html.text(notebook.title()) + "</h1><p>" + Html.text(notebook.subtitle())
+                + "</p></header>\n";
+    }
+
+    private static String contents(Notebook notebook) {
+        String entries = notebook.sections().stream()
+                .filter(s -> s.depth() == 2 && !s.heading().isEmpty())
+                .map(s -> "<li>" + Html.link(s.id(), Html.text(s.heading())) + "</li>")
+                .collect(Collectors.joining());
+        return "<nav aria-label=\"Contents\"><ul>" + entries + "</ul></nav>\n";
+    }
+
+    private static String sections(Notebook notebook) {
+        return notebook.sections().stream().map(HtmlPage::section).collect(Collectors.joining());
+    }
+
+    private static String section(Section section) {
+        String heading = section.heading().isEmpty()
+                ? ""
+                : "<h" + section.depth() + ">" + Html.text(section.heading()) + "</h" + section.depth() + ">\n";
+        return "<section class=\"d" + section.depth() + "\" id=\"" + Html.text(section.id()) + "\">\n" + heading
+                + items(section.items()) + "</section>\n";
+    }
+
+    private static String items(List<Item> items) {
+        return items.stream()
+                .map(item -> item.match(ProseHtml::of, TableHtml::of, ChartHtml::of, WorkingHtml::of, ActionsHtml::of))
+                .collect(Collectors.joining());
+    }
+
+    private static String style() {
+        try (InputStream in = HtmlPage.class.getResourceAsStream("/soundings/templates/style.css")) {
+            if (in == null) {
+                throw new IllegalStateException("the program was built without report-templates/style.css");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,39 @@
+package soundings.html;
+
+import java.util.stream.Collectors;
+import soundings.notebook.Figures;
+import soundings.notebook.WorkingItem;
+
+/** A working: each line its number, and where the number comes from or how it follows from lines above. */
+final class WorkingHtml {
+    private WorkingHtml() {}
+
+    static String of(WorkingItem working) {
+        String lines = working.lines().stream().map(line -> line(working, line)).collect(Collectors.joining());
+        String table =
+                "<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"" + Html.text(working.caption())
+                        + "\"><table id=\"" + Html.text(working.id()) + "\"><thead><tr><th scope=\"col\">What</th>"
+                        + "<th scope=\"col\" class=\"n\">Figure</th><th scope=\"col\">From</th></tr></thead><tbody>"
+                        + lines + "</tbody></table></div>";
+        String result = working.result().isEmpty() ? "" : Html.element("p", "", Html.text(working.result()) + ".");
+        return Html.row(Html.details("working", working.caption(), table + result), working.restsOn());
+    }
+
+    private static String line(WorkingItem working, WorkingItem.Line line) {
+        String figure = Figures.with(Figures.number(line.value(), line.decimals()), line.unit());
+        String from = line.formula().isEmpty() ? Html.text(line.from()) : Html.text(inWords(working, line.formula()));
+        return "<tr><th scope=\"row\">" + Html.text(line.label()) + "</th><td class=\"n\">" + Html.text(figure)
+                + "</td><td>" + from + "</td></tr>\n";
+    }
+
+    /** A formula with the lines' labels in place of their ids, and the signs a reader writes. */
+    private static String inWords(WorkingItem working, String formula) {
+        String words = formula;
+        for (WorkingItem.Line line : working.lines()) {
+            words = words.replaceAll(
+                    "\\b" + java.util.regex.Pattern.quote(line.id()) + "\\b",
+                    java.util.regex.Matcher.quoteReplacement(line.label()));
+        }
+        return words.replace(" * ", " × ").replace(" / ", " ÷ ").replace(" - ", " − ");
+    }
+}

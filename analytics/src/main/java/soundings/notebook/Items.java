@@ -1,0 +1,24 @@
+package soundings.notebook;
+
+import java.util.List;
+
+/** Every item a notebook can ask for. To add one: a function from the findings to items, and a line here. */
+final class Items {
+    static final List<Offered> ALL = List.of(
+            Offered.whole("actions", "what to do, most pressing first", ActionItems::all),
+            Offered.whole("summary", "every tank and test: level, use, drift, verdict", SummaryItems::summary),
+            Offered.whole("changes", "what changed since the month before", ChangeItems::changes),
+            Offered.ofTank("ranges", "a tank's tests, each against its range", RangeItems::ranges),
+            Offered.ofTest("level", "a test's readings and estimated level", LevelItems::level),
+            Offered.ofTest("working", "how a proposed dose was worked out", WorkingItems::working),
+            Offered.ofTank("months", "a tank's tests month by month", MonthItems::months),
+            Offered.ofTank("remarks", "what the keeper wrote this month besides tests", RemarkItems::remarks),
+            Offered.whole("not_understood", "cells that were not understood", IssueItems::issues),
+            Offered.whole("set_aside", "readings that were read and not used", IssueItems::setAside),
+            Offered.whole("columns", "how each column of the log was read", ReadingItems::columns),
+            Offered.whole("constants", "the constants and where they come from", SourceItems::constants),
+            Offered.whole("ranges_used", "the ranges tests were judged by", SourceItems::targets),
+            Offered.whole("provenance", "file, setup, options, version", SourceItems::provenance));
+
+    private Items() {}
+}

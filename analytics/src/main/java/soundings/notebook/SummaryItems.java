@@ -1,0 +1,114 @@
+package soundings.notebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import soundings.advice.Judgement;
+import soundings.chemistry.Parameter;
+import soundings.estimate.Estimate;
+import soundings.history.Point;
+import soundings.log.AsWritten;
+import soundings.notebook.TableItem.Column;
+import soundings.notebook.TableItem.Kind;
+import soundings.notebook.TableItem.Row;
+import soundings.quantity.Interval;
+
+/** Every tank and test on one page. */
+final class SummaryItems {
+    private static final int SPARK_POINTS = 40;
+
+    private SummaryItems() {}
+
+    static List<Item> summary(View view) {
+        List<Column> columns = List.of(
+                Column.words("Tank"),
+                Column.words("Test"),
+                Column.words("Verdict"),
+                new Column("Level", "", Kind.INTERVAL, 1),
+                new Column("Use a day", "", Kind.INTERVAL, 2),
+                new Column("Drift in 30 days", "", Kind.INTERVAL, 2),
+                Column.words("Range"),
+                new Column("Last weeks", "", Kind.SPARK, 1),
+                Column.words("How sure"));
+        List<Row> rows = view.tests().stream().map(test -> row(view, test)).toList();
+        return List.of(new TableItem(
+                "summary-table",
+                "Every tank and test; in brackets where 9 of 10 such figures lie",
+                columns,
+                rows,
+                false,
+                List.of()));
+    }
+
+    private static Row row(View view, View.Test test) {
+        Parameter parameter = test.parameter();
+        String id = view.testId(test.tankName(), parameter);
+        Optional<Estimate> estimate = view.estimate(test.tankName(), parameter);
+        Optional<Judgement> judgement = view.judgement(test.tankName(), parameter);
+        List<Cell> cells = new ArrayList<>();
+        cells.add(new Cell.Words(View.name(test.tank()), Tone.PLAIN, view.tankId(test.tankName())));
+        cells.add(new Cell.Words(parameter.name(), Tone.PLAIN, id));
+        cells.add(judgement
+                .map(j -> Tones.verdict(j.verdict(), id))
+                .orElse(Cell.words(estimate.isPresent() ? "" : "too little")));
+        cells.add(estimate.map(e -> range(e.level(), parameter.decimals(), parameter))
+                .orElse(last(test)));
+        cells.add(estimate.filter(e -> parameter.balances())
+                .flatMap(View::use)
+                .map(u -> range(u, parameter.decimals() + 1, parameter))
+                .orElse(Cell.NOTHING));
+        cells.add(estimate.map(e -> range(e.drift().times(30), parameter.decimals(), parameter))
+                .orElse(Cell.NOTHING));
+        cells.add(view.target(test.tankName(), parameter)
+                .map(t -> Cell.words(Figures.with(
+                        Figures.number(t.low(), parameter.decimals()) + " to "
+                                + Figures.number(t.high(), parameter.decimals()),
+                        parameter.unit())))
+                .orElse(Cell.NOTHING));
+        cells.add(spark(view, test));
+        cells.add(judgement.map(j -> Cell.words(Figures.sure(j.probability()))).orElse(Cell.NOTHING));
+        return new Row(cells, Places.gathered(places(test)));
+    }
+
+    static List<AsWritten> places(View.Test test) {
+        return test.series().used().stream().map(p -> p.reading().at()).toList();
+    }
+
+    private static Cell range(Interval value, int most, Parameter parameter) {
+        return new Cell.Range(value, Figures.decimals(value, most), parameter.unit());
+    }
+
+    private static Cell last(View.Test test) {
+        List<Point> used = test.series().used();
+        return used.isEmpty()
+                ? Cell.NOTHING
+                : Cell.words("last "
+                        + Figures.with(
+                                Figures.amount(
+                                        used.get(used.size() - 1).reading().amount(),
+                                        test.parameter().decimals()),
+                                test.parameter().unit()));
+    }
+
+    private static Cell spark(View view, View.Test test) {
+        List<Point> used = test.series().used();
+        List<ChartSpec.At> points = used.subList(Math.max(0, used.size() - SPARK_POINTS), used.size()).stream()
+                .map(p -> new ChartSpec.At(
+                        p.reading().date(), p.reading().amount().about()))
+                .toList();
+        if (points.size() < 2) {
+            return Cell.NOTHING;
+        }
+        Parameter parameter = test.parameter();
+        return new Cell.Spark(new ChartSpec.SparkLine(
+                "spark-" + view.testId(test.tankName(), parameter),
+                parameter.name(),
+                "The last " + points.size() + " readings, from "
+                        + Figures.number(points.get(0).value(), parameter.decimals()) + " to "
+                        + Figures.number(points.get(points.size() - 1).value(), parameter.decimals()),
+                parameter.unit(),
+                parameter.decimals(),
+                points,
+                view.target(test.tankName(), parameter).map(t -> new ChartSpec.Within(t.low(), t.high()))));
+    }
+}
