@@ -27,6 +27,8 @@ final class AmountScan {
     private static final Set<String> ABOVE = Set.of(">", "≥", "＞", "⩾", "≧", "over", "above", "uber", "more");
     private static final Set<String> TO = Set.of("-", "to", "bis", "tot");
 
+    private static final int MOST_PREFIXES = 6;
+
     private enum Bound {
         NONE,
         BELOW,
@@ -38,26 +40,33 @@ final class AmountScan {
 
     private final String plain;
     private final DecimalMark mark;
+    private final boolean spaced;
     private int at;
     private Bound bound = Bound.NONE;
     private boolean approximate;
     private boolean plusBehind;
     private final StringBuilder marks = new StringBuilder();
 
-    private AmountScan(String plain, int at, DecimalMark mark) {
+    private AmountScan(String plain, int at, DecimalMark mark, boolean spaced) {
         this.plain = plain;
         this.at = at;
         this.mark = mark;
+        this.spaced = spaced;
     }
 
     static Optional<Found> at(String plain, int at, DecimalMark mark) {
-        return new AmountScan(plain, at, mark).read();
+        return new AmountScan(plain, at, mark, true).read();
+    }
+
+    /** In running text, where a space parts two numbers. */
+    static Optional<Found> inText(String plain, int at, DecimalMark mark) {
+        return new AmountScan(plain, at, mark, false).read();
     }
 
     private Optional<Found> read() {
         prefix();
         int sign = sign();
-        int end = Numerals.end(plain, at);
+        int end = Numerals.end(plain, at, spaced);
         if (end == at) {
             return Optional.empty();
         }
@@ -70,7 +79,7 @@ final class AmountScan {
 
     private void prefix() {
         boolean more = true;
-        while (more) {
+        for (int words = 0; more && words < MOST_PREFIXES; words++) {
             spaces();
             String word = wordHere();
             more = !word.isEmpty() && prefixWord(word);
@@ -127,7 +136,7 @@ final class AmountScan {
         if (TO.contains(word)) {
             at += word.length();
             spaces();
-            int end = Numerals.end(plain, at);
+            int end = Numerals.end(plain, at, spaced);
             if (end > at) {
                 String figures = plain.substring(at, end);
                 at = end;

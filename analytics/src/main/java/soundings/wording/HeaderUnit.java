@@ -19,7 +19,7 @@ record HeaderUnit(String spelling, boolean known, int from, int to) {
     /** Names that are a unit at the same time. Not {@code kh}: a column so named may count anything. */
     private static final Set<String> BY_NAME = Set.of("dkh", "ppt", "psu", "sg");
     /** Elements that a compound may be counted as; they win over the compound's own name. */
-    private static final Set<String> ELEMENTS = Set.of("n", "p", "si");
+    static final Set<String> ELEMENTS = Set.of("n", "p", "si");
 
     static HeaderUnit of(HeaderParts parts, Names.Match name, String parameter, Vocabulary vocabulary) {
         Optional<HeaderUnit> written = longest(parts, name, parameter, vocabulary);
@@ -35,7 +35,7 @@ record HeaderUnit(String spelling, boolean known, int from, int to) {
                 .orElse(NONE);
     }
 
-    private static boolean otherBasis(Vocabulary vocabulary, String parameter, String unit) {
+    static boolean otherBasis(Vocabulary vocabulary, String parameter, String unit) {
         return unit.contains("-")
                 && vocabulary
                         .reference()

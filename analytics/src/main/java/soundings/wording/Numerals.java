@@ -11,6 +11,11 @@ final class Numerals {
 
     /** One past the last character of the number that begins here; {@code at} itself when none does. */
     static int end(String plain, int at) {
+        return end(plain, at, false);
+    }
+
+    /** @param spaced whether a space may set off three figures, as in {@code 1 350}; in running text it parts two numbers */
+    static int end(String plain, int at, boolean spaced) {
         int i = at;
         if (mark(plain, i) && digitAt(plain, i + 1) && !digitAt(plain, i - 1)) {
             i++;
@@ -19,7 +24,7 @@ final class Numerals {
             return at;
         }
         while (i < plain.length()) {
-            if (digitAt(plain, i) || joins(plain, i)) {
+            if (digitAt(plain, i) || joins(plain, i) && (spaced || plain.charAt(i) != ' ')) {
                 i++;
             } else {
                 break;
@@ -45,7 +50,7 @@ final class Numerals {
             at--;
         }
         boolean whole = !mark(plain, at) && !letterAt(plain, at);
-        return figures >= 1 && figures <= 3 && whole && plain.charAt(at + 1) != '0';
+        return figures >= 1 && figures <= (plain.charAt(i) == ' ' ? 2 : 3) && whole && plain.charAt(at + 1) != '0';
     }
 
     private static boolean groupAfter(String plain, int i) {

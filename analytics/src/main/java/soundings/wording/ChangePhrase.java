@@ -1,0 +1,163 @@
+package soundings.wording;
+
+import java.util.Optional;
+import java.util.Set;
+import soundings.quantity.Amount;
+
+/** {@code 10 % WC}, {@code water change 10%}, {@code changed 20 litres}, {@code 5 gal water change}, {@code 2 buckets}. */
+final class ChangePhrase {
+    private static final Set<String> LEAD = Set.of(
+            "did",
+            "done",
+            "a",
+            "an",
+            "big",
+            "small",
+            "today",
+            "weekly",
+            "monthly",
+            "another",
+            "first",
+            "second",
+            "emergency",
+            "performed",
+            "and",
+            "&",
+            "-",
+            "•",
+            "then",
+            "also",
+            "the",
+            "usual",
+            "quick",
+            "partial",
+            "good",
+            "+",
+            "made",
+            ":");
+    private static final Set<String> BETWEEN =
+            Set.of(":", "=", "-", "of", "about", "was", "done", "today", "@", "at", "(");
+    private static final Set<String> TAIL = Set.of(
+            "today",
+            "done",
+            "again",
+            "of",
+            "the",
+            "tank",
+            "water",
+            "volume",
+            "new",
+            "salt",
+            "changed",
+            "this",
+            "morning",
+            "evening",
+            "weekly",
+            "total",
+            "and",
+            "with",
+            "fresh",
+            "saltwater",
+            "mix",
+            "swapped",
+            "out");
+    private static final Set<String> ENDS =
+            Set.of("with", "using", "and", "then", "after", "before", "at", "&", "+", "while", "because", "plus");
+    private static final Set<String> WORDS = Set.of(
+            "wc",
+            "w c",
+            "pwc",
+            "wwc",
+            "water change",
+            "water changes",
+            "waterchange",
+            "water exchange",
+            "wasserwechsel",
+            "ww",
+            "tww",
+            "changement d eau",
+            "cambio de agua",
+            "waterverversing",
+            "teilwasserwechsel");
+
+    private ChangePhrase() {}
+
+    static Optional<Clauses.Found> at(Clauses text, int start) {
+        int i = text.pass(start, LEAD, 5);
+        return amountFirst(text, i).or(() -> wordFirst(text, i)).or(() -> verbFirst(text, i));
+    }
+
+    static Optional<Names.Match> word(Clauses text, int i) {
+        return Names.at(text.tokens, i, k -> WORDS.contains(k) ? Optional.of(k) : Optional.empty());
+    }
+
+    /** An amount and its unit, and the token behind. */
+    private record Measure(Amount amount, VolumeUnit unit, int end) {}
+
+    private static Optional<Measure> measure(Clauses text, int i) {
+        if (i >= text.size() || text.stop(i)) {
+            return Optional.empty();
+        }
+        Optional<AmountScan.Found> found =
+                AmountScan.inText(text.plain, text.tokens.get(i).from(), text.mark);
+        return found.map(f -> {
+            int behind = text.tokenAt(f.end(), i);
+            Optional<Clauses.Volume> unit = text.volumeWords(behind);
+            return new Measure(
+                    f.amount().amount(),
+                    unit.map(Clauses.Volume::unit).orElse(VolumeUnit.UNWRITTEN),
+                    unit.map(Clauses.Volume::end).orElse(behind));
+        });
+    }
+
+    private static Optional<Clauses.Found> amountFirst(Clauses text, int i) {
+        return measure(text, i).flatMap(m -> {
+            int at = text.pass(m.end(), Set.of("of", "the", "a", "tank"), 2);
+            Optional<Names.Match> word = word(text, at);
+            boolean changed = text.is(at, "changed") || text.is(at, "water") && text.is(at + 1, "changed");
+            if (word.isPresent() || changed) {
+                return finish(text, word.map(Names.Match::to).orElse(at), m, 0.95);
+            }
+            return m.unit() == VolumeUnit.BUCKET && text.stop(m.end())
+                    ? finish(text, m.end(), m, 0.5)
+                    : Optional.empty();
+        });
+    }
+
+    private static Optional<Clauses.Found> wordFirst(Clauses text, int i) {
+        return word(text, i).flatMap(w -> {
+            int percent = text.is(w.to(), "%") ? w.to() + 1 : w.to();
+            Optional<Measure> measure = measure(text, text.pass(percent, BETWEEN, 3));
+            return measure.flatMap(m -> finish(text, m.end(), percentBefore(m, percent > w.to()), 0.95));
+        });
+    }
+
+    /** {@code WC % 10}: the sign stands before. */
+    private static Measure percentBefore(Measure measure, boolean percent) {
+        boolean takes = percent && measure.unit() == VolumeUnit.UNWRITTEN;
+        return takes ? new Measure(measure.amount(), VolumeUnit.PERCENT, measure.end()) : measure;
+    }
+
+    private static Optional<Clauses.Found> verbFirst(Clauses text, int i) {
+        boolean verb = text.in(i, Set.of("changed", "change", "swapped", "exchanged", "replaced"));
+        return verb
+                ? measure(text, i + 1)
+                        .filter(m -> m.unit() != VolumeUnit.UNWRITTEN)
+                        .flatMap(m -> finish(text, m.end(), m, 0.9))
+                : Optional.empty();
+    }
+
+    private static Optional<Clauses.Found> finish(Clauses text, int end, Measure measure, double sure) {
+        int last = text.pass(end, Set.of(")"), 1);
+        last = text.pass(last, TAIL, 6);
+        boolean over = text.stop(last)
+                || text.in(last, ENDS)
+                || last > end && text.in(last - 1, ENDS)
+                || text.test(last).isPresent();
+        boolean amount = measure.unit() != VolumeUnit.MILLILITRE;
+        double surely = measure.unit() == VolumeUnit.UNWRITTEN ? 0.5 : sure;
+        return over && amount
+                ? Clauses.Found.one(last, surely, new Said.Change(measure.amount(), measure.unit()))
+                : Optional.empty();
+    }
+}

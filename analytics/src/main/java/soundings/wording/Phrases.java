@@ -1,0 +1,171 @@
+package soundings.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import soundings.chemistry.Alias;
+
+/**
+ * Reads running text: results, doses, water changes, events. A number becomes a result only where the words around it leave no other
+ * sense; whatever no rule explains comes back as a remark.
+ */
+public final class Phrases {
+    /** The length of text a cell can hold; what lies beyond is left as a remark. */
+    private static final int LONGEST = 32_767;
+
+    private static final Set<String> SIGNS = Set.of(
+            "scratching",
+            "flashing",
+            "spots",
+            "lethargic",
+            "gasping",
+            "clamped",
+            "cloudy",
+            "frayed",
+            "panting",
+            "closed",
+            "pale",
+            "stringy",
+            "bloated",
+            "twitching",
+            "hiding",
+            "ulcer",
+            "swollen",
+            "shedding",
+            "wasting");
+
+    private final Clauses text;
+    private final List<Phrase> phrases = new ArrayList<>();
+    private String tank = "";
+    private boolean hedged;
+
+    private Phrases(Clauses text) {
+        this.text = text;
+    }
+
+    /** In the order of the text; together they hold every word of it. */
+    public static List<Phrase> read(String text, DecimalMark mark, Vocabulary vocabulary) {
+        String head = text.length() > LONGEST ? text.substring(0, LONGEST) : text;
+        return new Phrases(new Clauses(head, mark, vocabulary)).read();
+    }
+
+    private List<Phrase> read() {
+        int i = 0;
+        while (i < text.size()) {
+            if (text.stop(i)) {
+                hedged &= !text.sentenceEnd(i);
+                i++;
+            } else {
+                i = clause(i);
+            }
+        }
+        return List.copyOf(phrases);
+    }
+
+    private int clause(int start) {
+        int i = tankName(start);
+        hedged |= Hedges.word(text, i);
+        Optional<Clauses.Found> found = hedged ? Optional.empty() : rule(i);
+        if (found.isEmpty()) {
+            return remark(start);
+        }
+        Clauses.Found rule = found.get();
+        rule.said().forEach(s -> add(start, rule.end(), rule.sure(), s));
+        return rule.end();
+    }
+
+    /** {@code Lagoon: Alk 8.2}: the tank holds for what follows, up to the next name. */
+    private int tankName(int i) {
+        Optional<Names.Match> name = text.tank(i);
+        boolean leads = name.isPresent()
+                && (text.is(name.get().to(), ":")
+                        || text.is(name.get().to(), "-")
+                        || text.test(name.get().to()).isPresent());
+        if (!leads) {
+            return i;
+        }
+        tank = name.get().means();
+        return text.pass(name.get().to(), Set.of(":", "-"), 1);
+    }
+
+    private Optional<Clauses.Found> rule(int i) {
+        return RatePhrase.at(text, i)
+                .or(() -> ChangePhrase.at(text, i))
+                .or(() -> OneOffPhrase.at(text, i))
+                .or(() -> TestPhrase.at(text, i));
+    }
+
+    private void add(int from, int to, double sure, Said said) {
+        phrases.add(
+                new Phrase(text.tokens.get(from).from(), text.tokens.get(to - 1).to(), tank, sure, said));
+    }
+
+    /** Everything up to the end of the clause; plain remarks side by side become one. */
+    private int remark(int start) {
+        int end = start;
+        while (!text.stop(end)) {
+            hedged |= Hedges.word(text, end);
+            end++;
+        }
+        String kind = kind(start, end);
+        if (kind.equals("note") && joinsLast()) {
+            Phrase last = phrases.remove(phrases.size() - 1);
+            int to = text.tokens.get(end - 1).to();
+            String all = text.written.substring(last.from(), to);
+            phrases.add(new Phrase(last.from(), to, tank, last.sure(), new Said.Remark(kind, all)));
+        } else {
+            add(start, end, kind.equals("unread") ? 0.3 : 0.8, new Said.Remark(kind, text.written(start, end)));
+        }
+        return end;
+    }
+
+    private boolean joinsLast() {
+        return !phrases.isEmpty()
+                && phrases.get(phrases.size() - 1)
+                        .said()
+                        .match(
+                                t -> false,
+                                r -> false,
+                                o -> false,
+                                c -> false,
+                                r -> r.kind().equals("note"));
+    }
+
+    private String kind(int from, int to) {
+        List<Token> clause = text.tokens.subList(from, to);
+        Optional<String> event = Names.all(clause, k -> text.vocabulary.find(Alias.Kind.EVENT, k)).stream()
+                .map(Names.Match::means)
+                .findFirst();
+        return event.orElseGet(() -> signs(clause)
+                ? "symptom"
+                : changeWord(from, to) ? "waterChange" : unread(from, to) ? "unread" : "note");
+    }
+
+    private static boolean signs(List<Token> clause) {
+        return clause.stream().anyMatch(t -> SIGNS.contains(t.text()));
+    }
+
+    private boolean changeWord(int from, int to) {
+        boolean numbers = text.tokens.subList(from, to).stream().anyMatch(Token::number);
+        for (int i = from; i < to; i++) {
+            if (ChangePhrase.word(text, i).isPresent() && !numbers && !hedged) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A number stands beside the name of a test, an additive, a volume. */
+    private boolean unread(int from, int to) {
+        boolean number = false;
+        boolean named = false;
+        for (int i = from; i < to; i++) {
+            number |= text.number(i);
+            named |= text.volume(i).isPresent()
+                    || text.additive(i).isPresent()
+                    || text.test(i).filter(n -> n.key().length() > 1).isPresent();
+        }
+        return number && named && !hedged;
+    }
+}

@@ -1,0 +1,332 @@
+package soundings.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** {@code alk 30 ml x4/day}, {@code 7.5 mL each, 4 times a day}, {@code 120 ml/d from 3 May}, {@code stopped alk}. */
+final class RatePhrase {
+    private static final Set<String> LEAD = Set.of(
+            "dosing",
+            "dose",
+            "doses",
+            "daily",
+            "set",
+            "now",
+            "changed",
+            "change",
+            "raised",
+            "raise",
+            "lowered",
+            "lower",
+            "increased",
+            "increase",
+            "reduced",
+            "reduce",
+            "decreased",
+            "decrease",
+            "started",
+            "start",
+            "upped",
+            "currently",
+            "new",
+            "the",
+            "still",
+            "doser",
+            "running",
+            ":",
+            "-",
+            "and",
+            "&",
+            "•",
+            "today",
+            "dosage",
+            "rate",
+            "to",
+            "at",
+            "of",
+            "is",
+            "up",
+            "down",
+            "*",
+            "put",
+            "turned");
+    private static final Set<String> BETWEEN = Set.of(
+            "dose",
+            "dosing",
+            "dosed",
+            "doser",
+            "pump",
+            "at",
+            "to",
+            "up",
+            "down",
+            "now",
+            "is",
+            "set",
+            "=",
+            ":",
+            "-",
+            "raised",
+            "lowered",
+            "increased",
+            "reduced",
+            "decreased",
+            "back",
+            "rate",
+            "~",
+            "on",
+            "each",
+            "changed",
+            "still",
+            "of");
+    private static final Set<String> RELATIVE =
+            Set.of("+", "by", "extra", "more", "less", "another", "plus", "minus", "max", "limit");
+    private static final Set<String> STOPPED =
+            Set.of("stopped", "stop", "paused", "pause", "off", "halted", "ceased", "stopping", "ended", "suspended");
+    private static final Set<String> STOP_FILL = Set.of(
+            "dosing",
+            "dose",
+            "doser",
+            "pump",
+            "the",
+            "all",
+            "is",
+            "now",
+            "turned",
+            "switched",
+            "today",
+            "for",
+            "adding");
+    private static final Set<String> FROM = Set.of("from", "since", "starting", "ab", "seit", "as");
+    private static final Map<String, Integer> TIMES =
+            Map.of("once", 1, "twice", 2, "two", 2, "three", 3, "thrice", 3, "four", 4, "six", 6, "eight", 8);
+
+    private RatePhrase() {}
+
+    static Optional<Clauses.Found> at(Clauses text, int start) {
+        int i = text.pass(start, LEAD, 5);
+        return stopped(text, start).or(() -> named(text, i)).or(() -> numberFirst(text, i));
+    }
+
+    /** The additive, then how much. */
+    private static Optional<Clauses.Found> named(Clauses text, int i) {
+        List<String> additives = new ArrayList<>();
+        int at = additives(text, i, additives);
+        if (additives.isEmpty()) {
+            return unknownName(text, i);
+        }
+        return amount(text, text.pass(at, BETWEEN, 5), additives, 0.93);
+    }
+
+    /** Up to three unknown words before an amount a day are an additive's name too. */
+    private static Optional<Clauses.Found> unknownName(Clauses text, int i) {
+        int to = i;
+        while (to < i + 4 && to < text.size() && nameWord(text, to)) {
+            to++;
+        }
+        return to == i || Hedges.word(text, i)
+                ? Optional.empty()
+                : amount(text, text.pass(to, BETWEEN, 5), List.of(text.written(i, to)), 0.7);
+    }
+
+    private static boolean nameWord(Clauses text, int i) {
+        Token token = text.tokens.get(i);
+        boolean numbered = token.number() && text.is(i - 1, "pump");
+        boolean hyphen =
+                token.is("-") && i + 1 < text.size() && text.tokens.get(i + 1).from() == token.to();
+        return numbered
+                || hyphen
+                || token.word() && !BETWEEN.contains(token.text()) && !RELATIVE.contains(token.text())
+                || token.is("pump") && text.number(i + 1);
+    }
+
+    /** Known additives and tests joined by "and" are added to the names; the token behind the last, or the start where there is none. */
+    private static int additives(Clauses text, int start, List<String> names) {
+        int end = start;
+        int i = start;
+        while (i == start || text.and(end) || text.is(end, "/")) {
+            Optional<Names.Match> known = text.additive(i);
+            Optional<Names.Match> name = known.isPresent() ? known : text.test(i);
+            if (name.isEmpty()) {
+                return end;
+            }
+            int behind = name.get().to();
+            names.add(known.map(Names.Match::means).orElse(text.written(i, behind)));
+            end = text.is(behind, ".") && text.number(behind + 1) ? behind + 1 : behind;
+            i = end + 1;
+        }
+        return end;
+    }
+
+    private static Optional<Clauses.Found> numberFirst(Clauses text, int i) {
+        Optional<Measure> measure = measure(text, i);
+        if (measure.isEmpty()) {
+            return Optional.empty();
+        }
+        int behind = text.is(measure.get().end(), "of")
+                ? measure.get().end() + 1
+                : measure.get().end();
+        List<String> additives = new ArrayList<>();
+        int end = additives(text, behind, additives);
+        List<String> named = additives.isEmpty() ? List.of("") : additives;
+        return finish(
+                text,
+                additives.isEmpty() ? measure.get().end() : end,
+                measure.get().mlPerDay(),
+                named,
+                0.85);
+    }
+
+    private static Optional<Clauses.Found> amount(Clauses text, int i, List<String> additives, double sure) {
+        int at = text.is(i, "from") ? passOld(text, i) : i;
+        return measure(text, at).flatMap(m -> finish(text, m.end(), m.mlPerDay(), additives, sure));
+    }
+
+    /** Passes {@code from 40 to}, {@code from 40 ml/day to}. */
+    private static int passOld(Clauses text, int from) {
+        for (int i = from + 2; i < from + 7; i++) {
+            if (text.number(from + 1) && (text.is(i, "to") || text.is(i, "-"))) {
+                return i + 1;
+            }
+        }
+        return from;
+    }
+
+    private record Measure(double mlPerDay, int end) {}
+
+    /** {@code 30 ml x4/day}, {@code 4 x 30 ml a day}, {@code 45 ml/day}. */
+    private static Optional<Measure> measure(Clauses text, int i) {
+        if (text.in(i, RELATIVE) || text.in(i - 1, RELATIVE)) {
+            return Optional.empty();
+        }
+        boolean product = text.number(i) && text.is(i + 1, "x") && text.number(i + 2);
+        double factor = product ? text.value(i).orElse(0) : 1;
+        int at = product ? i + 2 : i;
+        Optional<VolumeUnit> unit = text.volume(at + 1).filter(v -> v.litres().isPresent());
+        if (text.value(at).isEmpty() || unit.isEmpty()) {
+            return Optional.empty();
+        }
+        double ml = factor * text.value(at).getAsDouble() * unit.get().litres().orElse(0) * 1000;
+        return often(text, at + 2).map(p -> new Measure(ml * p.perDay(), p.end()));
+    }
+
+    /** How often: behind the unit, perhaps behind {@code each,}. */
+    private static Optional<Rate.Period> often(Clauses text, int start) {
+        int i = text.is(start, "each") ? start + 1 : start;
+        i = text.is(i, ",") && (times(text, i + 1).isPresent()) ? i + 1 : i;
+        Optional<Rate.Period> times = times(text, i);
+        return times.or(() -> every(text, start)).or(() -> Rate.period(text.tokens, start));
+    }
+
+    /** {@code x4/day}, {@code 4x daily}, {@code 4 times a day}, {@code twice a day}, {@code 4 doses a day}. */
+    private static Optional<Rate.Period> times(Clauses text, int i) {
+        if (text.is(i, "x") && text.number(i + 1)) {
+            return multiplied(text, text.value(i + 1).orElse(0), i + 2);
+        }
+        boolean counted = text.number(i)
+                && (text.is(i + 1, "x")
+                        || text.is(i + 1, "times")
+                        || text.is(i + 1, "doses")
+                        || text.is(i + 1, "time"));
+        if (counted) {
+            return multiplied(text, text.value(i).orElse(0), i + 2);
+        }
+        Integer word = i < text.size() ? TIMES.get(text.tokens.get(i).text()) : null;
+        return word == null ? Optional.empty() : multiplied(text, word, text.is(i + 1, "times") ? i + 2 : i + 1);
+    }
+
+    private static Optional<Rate.Period> multiplied(Clauses text, double times, int i) {
+        return Rate.period(text.tokens, i).map(p -> new Rate.Period(times * p.perDay(), p.end()));
+    }
+
+    /** {@code every 6 hours}, {@code every 2 days}, {@code every other day}. */
+    private static Optional<Rate.Period> every(Clauses text, int i) {
+        if (!text.is(i, "every")) {
+            return Optional.empty();
+        }
+        double count = text.in(i + 1, Set.of("other", "second"))
+                ? 2
+                : text.value(i + 1).orElse(0);
+        boolean days = text.in(i + 2, Set.of("day", "days", "d"));
+        boolean hours = text.in(i + 2, Set.of("hour", "hours", "h", "hrs"));
+        return count > 0 && (days || hours)
+                ? Optional.of(new Rate.Period((days ? 1 : 24) / count, i + 3))
+                : Optional.empty();
+    }
+
+    private static Optional<Clauses.Found> finish(
+            Clauses text, int end, double mlPerDay, List<String> additives, double sure) {
+        int at = split(text, end);
+        Optional<Start> start = start(text, at);
+        int last = start.map(Start::end).orElse(at);
+        boolean told = text.in(at, FROM) && start.isEmpty();
+        if (told
+                || !text.stop(last)
+                        && !text.and(last)
+                        && text.test(last).isEmpty()
+                        && text.additive(last).isEmpty()) {
+            return Optional.empty();
+        }
+        List<Said> said = additives.stream()
+                .map(a -> (Said) new Said.Rate(a, mlPerDay, start.flatMap(Start::date)))
+                .toList();
+        return Optional.of(new Clauses.Found(last, sure, said));
+    }
+
+    /** Passes {@code in 4 doses}, {@code over 4 doses}, which do not change the rate, and {@code today}. */
+    private static int split(Clauses text, int i) {
+        boolean doses = text.in(i, Set.of("in", "over")) && text.number(i + 1) && text.is(i + 2, "doses");
+        return text.pass(doses ? i + 3 : i, Set.of("now", "today", "again", "total"), 2);
+    }
+
+    private record Start(Optional<WrittenDate> date, int end) {}
+
+    private static Optional<Start> start(Clauses text, int i) {
+        if (!text.in(i, FROM)) {
+            return Optional.empty();
+        }
+        int from = text.is(i, "as") ? i + 2 : text.is(i + 1, "on") ? i + 2 : i + 1;
+        if (text.in(from, Set.of("today", "now"))) {
+            return Optional.of(new Start(Optional.empty(), from + 1));
+        }
+        for (int to = Math.min(from + 6, text.size()); to > from; to--) {
+            Optional<WrittenDate> date = Dates.read(text.written(from, to));
+            if (date.isPresent() && !date.get().readings().isEmpty()) {
+                return Optional.of(new Start(date, to));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The whole clause says that dosing ended. */
+    private static Optional<Clauses.Found> stopped(Clauses text, int start) {
+        List<String> additives = new ArrayList<>();
+        boolean stop = false;
+        int i = text.pass(start, Set.of("-", "•", "and", "&", ":"), 2);
+        while (!text.stop(i)) {
+            int before = additives.size();
+            if (text.in(i, STOPPED)) {
+                stop = true;
+                i++;
+            } else if (text.in(i, STOP_FILL) || before > 0 && text.and(i)) {
+                i++;
+            } else {
+                int end = additives(text, i, additives);
+                if (additives.size() == before || additives.size() > 4) {
+                    return Optional.empty();
+                }
+                i = end;
+            }
+        }
+        if (!stop || additives.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Said> said = additives.stream()
+                .map(a -> (Said) new Said.Rate(a, 0, Optional.empty()))
+                .toList();
+        return Optional.of(new Clauses.Found(i, 0.85, said));
+    }
+}
