@@ -1,6 +1,7 @@
 package soundings.chemistry;
 
 import java.util.Map;
+import java.util.TreeSet;
 
 /** Atomic weights, g/mol, by symbol. */
 public record Elements(Map<String, Double> weights) {
@@ -17,7 +18,7 @@ public record Elements(Map<String, Double> weights) {
         Double weight = weights.get(symbol);
         if (weight == null) {
             throw new IllegalArgumentException("no atomic weight for '" + symbol + "'; there are "
-                    + String.join(" ", new java.util.TreeSet<>(weights.keySet())));
+                    + String.join(" ", new TreeSet<>(weights.keySet())));
         }
         return weight;
     }

@@ -17,12 +17,15 @@ public final class Names {
      * trimmed. {@code "PO₄ "} gives {@code "po4"}, {@code "Härte"} gives {@code "harte"}, {@code "mg·L⁻¹"} gives {@code "mg·l-1"}.
      */
     public static String fold(String text) {
-        return isFolded(text) ? text : isAscii(text) ? spaced(text.toLowerCase(Locale.ROOT)) : foldAny(text);
+        if (isFolded(text)) {
+            return text;
+        }
+        String plain = text.replace('µ', 'u').replace('\u00ba', '°').replace('\u02da', '°');
+        return isPlain(plain) ? spaced(plain.toLowerCase(Locale.ROOT)) : foldAny(plain);
     }
 
     private static String foldAny(String text) {
-        String degrees = text.replace('\u00ba', '°').replace('\u02da', '°');
-        String bare = MARKS.matcher(Normalizer.normalize(degrees, Normalizer.Form.NFKD))
+        String bare = MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD))
                 .replaceAll("");
         String lower = Normalizer.normalize(bare.toLowerCase(Locale.ROOT), Normalizer.Form.NFKC);
         String plain = MARKS.matcher(lower)
@@ -38,8 +41,9 @@ public final class Names {
         return SPACES.matcher(text).replaceAll(" ").strip();
     }
 
-    private static boolean isAscii(String text) {
-        return text.chars().allMatch(c -> c < 128);
+    /** Nothing in it that normalising would change, but case and spaces. */
+    private static boolean isPlain(String text) {
+        return text.chars().allMatch(c -> c < 128 || c == '°' || c == '·');
     }
 
     /** Most names of a log come back for a second and third look: nothing is to be made anew then. */

@@ -18,7 +18,6 @@ import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
 import soundings.chemistry.Scale;
 import soundings.chemistry.Source;
-import soundings.chemistry.Substances;
 import soundings.chemistry.TargetRange;
 
 /** The fact tables beside this class's package in the resources. Everything is checked as it is read; a mistake names file and line. */
@@ -67,7 +66,7 @@ public final class ReferenceTables {
                         .flatMap(file -> constants(file).stream())
                         .toList(),
                 List.copyOf(sources.values()),
-                new Substances(elements, counted));
+                new SubstanceRows(parameters, elements, scales).substances(counted, this::table));
     }
 
     private Table table(String file, List<String> columns) {

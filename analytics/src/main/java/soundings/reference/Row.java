@@ -63,6 +63,10 @@ record Row(String file, long line, List<String> columns, List<String> fields) {
                 .toList();
     }
 
+    List<String> wordsOrNone(String column) {
+        return text(column).equals("-") ? List.of() : words(column);
+    }
+
     BrokenTable broken(String message) {
         return new BrokenTable(file, line, message);
     }
