@@ -40,8 +40,10 @@ public final class Calcification {
     /** What the ratio says. */
     public enum Verdict {
         GROWTH("calcium and alkalinity are used as growing skeletons use them"),
-        ALKALINITY_GOES_ELSEWHERE("more alkalinity is used than growth explains: acid from nitrification, or a test that is off"),
-        CALCIUM_GOES_ELSEWHERE("more calcium is used than growth explains: alkalinity from another source, or a test that is off"),
+        ALKALINITY_GOES_ELSEWHERE(
+                "more alkalinity is used than growth explains: acid from nitrification, or a test that is off"),
+        CALCIUM_GOES_ELSEWHERE(
+                "more calcium is used than growth explains: alkalinity from another source, or a test that is off"),
         CANNOT_TELL("the uses are not known well enough to tell growth from another sink");
 
         private final String words;

@@ -52,7 +52,11 @@ public record CarbonateConstants(
         double t = kelvin(celsius);
         return Math.pow(
                 10,
-                -(3633.86 / t - 61.2172 + 9.67770 * Math.log(t) - 0.011555 * salinity + 0.0001152 * salinity * salinity));
+                -(3633.86 / t
+                        - 61.2172
+                        + 9.67770 * Math.log(t)
+                        - 0.011555 * salinity
+                        + 0.0001152 * salinity * salinity));
     }
 
     /** Second dissociation of carbonic acid, total scale; Lueker et al. 2000. */
@@ -70,7 +74,8 @@ public record CarbonateConstants(
         double root = Math.sqrt(s);
         double perT = -8966.90 - 2890.53 * root - 77.942 * s + 1.728 * s * root - 0.0996 * s * s;
         double perLog = -24.4344 - 25.085 * root - 0.2474 * s;
-        return Math.exp(perT / t + 148.0248 + 137.1942 * root + 1.62142 * s + perLog * Math.log(t) + 0.053105 * root * t);
+        return Math.exp(
+                perT / t + 148.0248 + 137.1942 * root + 1.62142 * s + perLog * Math.log(t) + 0.053105 * root * t);
     }
 
     /** Water, total scale; Dickson, Sabine & Christian 2007 (Millero 1995). */
@@ -90,7 +95,9 @@ public record CarbonateConstants(
         double logT = Math.log(t);
         double i = 19.924 * salinity / (1000 - 1.005 * salinity);
         double root = Math.sqrt(i);
-        return Math.exp(-4276.1 / t + 141.328 - 23.093 * logT
+        return Math.exp(-4276.1 / t
+                + 141.328
+                - 23.093 * logT
                 + (-13856 / t + 324.57 - 47.986 * logT) * root
                 + (35474 / t - 771.54 + 114.723 * logT) * i
                 - 2698 / t * i * root
@@ -113,20 +120,30 @@ public record CarbonateConstants(
     public static double aragonite_M83(double salinity, double celsius) {
         double t = kelvin(celsius);
         double root = Math.sqrt(salinity);
-        return Math.pow(10, -171.945 - 0.077993 * t + 2903.293 / t + 71.595 * Math.log10(t)
-                + (-0.068393 + 0.0017276 * t + 88.135 / t) * root
-                - 0.10018 * salinity
-                + 0.0059415 * salinity * root);
+        return Math.pow(
+                10,
+                -171.945
+                        - 0.077993 * t
+                        + 2903.293 / t
+                        + 71.595 * Math.log10(t)
+                        + (-0.068393 + 0.0017276 * t + 88.135 / t) * root
+                        - 0.10018 * salinity
+                        + 0.0059415 * salinity * root);
     }
 
     /** Stoichiometric solubility of calcite, (mol/kg)2; Mucci 1983. */
     public static double calcite_M83(double salinity, double celsius) {
         double t = kelvin(celsius);
         double root = Math.sqrt(salinity);
-        return Math.pow(10, -171.9065 - 0.077993 * t + 2839.319 / t + 71.595 * Math.log10(t)
-                + (-0.77712 + 0.0028426 * t + 178.34 / t) * root
-                - 0.07711 * salinity
-                + 0.0041249 * salinity * root);
+        return Math.pow(
+                10,
+                -171.9065
+                        - 0.077993 * t
+                        + 2839.319 / t
+                        + 71.595 * Math.log10(t)
+                        + (-0.77712 + 0.0028426 * t + 178.34 / t) * root
+                        - 0.07711 * salinity
+                        + 0.0041249 * salinity * root);
     }
 
     /** mol/kg; Morris & Riley 1966. */

@@ -15,7 +15,8 @@ public record CarbonateSystem(double ph, double dic, double bicarbonate, double 
     private static final double LOWEST_PH = 1;
 
     /** @param alkalinity mol/kg */
-    public static CarbonateSystem ofAlkalinityAndPh(double alkalinity, double ph, double celsius, CarbonateConstants k) {
+    public static CarbonateSystem ofAlkalinityAndPh(
+            double alkalinity, double ph, double celsius, CarbonateConstants k) {
         double h = Math.pow(10, -ph);
         double carbonateAlkalinity = alkalinity - otherAlkalinity(h, k);
         double bicarbonateShare = k.k1() * h / (k.k1() * h + 2 * k.k1() * k.k2());
@@ -24,16 +25,17 @@ public record CarbonateSystem(double ph, double dic, double bicarbonate, double 
     }
 
     /** @param dic mol/kg */
-    public static CarbonateSystem ofAlkalinityAndDic(double alkalinity, double dic, double celsius, CarbonateConstants k) {
+    public static CarbonateSystem ofAlkalinityAndDic(
+            double alkalinity, double dic, double celsius, CarbonateConstants k) {
         double ph = phOf(h -> dic * chargePerCarbon(h, k) + otherAlkalinity(h, k) - alkalinity);
         return of(ph, dic * bicarbonateShare(ph, k), celsius, k);
     }
 
     /** @param pCo2 microatmospheres */
-    public static CarbonateSystem ofAlkalinityAndPco2(double alkalinity, double pCo2, double celsius, CarbonateConstants k) {
+    public static CarbonateSystem ofAlkalinityAndPco2(
+            double alkalinity, double pCo2, double celsius, CarbonateConstants k) {
         double co2 = pCo2 * 1e-6 * CarbonateConstants.fugacityFactor_W74(celsius) * k.k0();
-        double ph = phOf(
-                h -> co2 * k.k1() / h * (1 + 2 * k.k2() / h) + otherAlkalinity(h, k) - alkalinity);
+        double ph = phOf(h -> co2 * k.k1() / h * (1 + 2 * k.k2() / h) + otherAlkalinity(h, k) - alkalinity);
         return of(ph, co2 * k.k1() / Math.pow(10, -ph), celsius, k);
     }
 
@@ -70,12 +72,12 @@ public record CarbonateSystem(double ph, double dic, double bicarbonate, double 
         return new CarbonateSystem(ph, bicarbonate + carbonate + co2, bicarbonate, carbonate, co2, pCo2);
     }
 
-    /** Saturation of aragonite, what corals build; 1 neither dissolves nor grows. @param calcium mol/kg */
+    /** Saturation of aragonite, what corals build; 1 neither dissolves nor grows. Calcium in mol/kg. */
     public double aragoniteSaturation(double calcium, double salinity, double celsius) {
         return calcium * carbonate / CarbonateConstants.aragonite_M83(salinity, celsius);
     }
 
-    /** Saturation of calcite, what coralline algae and molluscs build. @param calcium mol/kg */
+    /** Saturation of calcite, what coralline algae and molluscs build. Calcium in mol/kg. */
     public double calciteSaturation(double calcium, double salinity, double celsius) {
         return calcium * carbonate / CarbonateConstants.calcite_M83(salinity, celsius);
     }

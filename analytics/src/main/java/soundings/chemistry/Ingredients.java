@@ -12,15 +12,34 @@ import java.util.regex.Pattern;
 final class Ingredients {
     private static final String NUMBER = "(\\d[\\d.,]*)";
     private static final String MASS = "\\s*(kg|mg|ug|mcg|g|grams?|oz|lbs?)\\b";
-    private static final Pattern PURITY = Pattern.compile("(?i)[(,]?\\s*(?:at\\s+)?" + NUMBER + "\\s*%\\s*(?:pure|purity)?\\)?");
+    private static final Pattern PURITY =
+            Pattern.compile("(?i)[(,]?\\s*(?:at\\s+)?" + NUMBER + "\\s*%\\s*(?:pure|purity)?\\)?");
     private static final Pattern NAME_FIRST = Pattern.compile("(?i)^(.+?)\\s+" + NUMBER + MASS + "$");
     private static final Pattern AMOUNT_FIRST = Pattern.compile("(?i)^" + NUMBER + MASS + "\\s*(?:of\\s+)?(.+)$");
     private static final Pattern STRENGTH_FIRST =
             Pattern.compile("(?i)^" + NUMBER + MASS + "\\s*/\\s*(ml|l)\\s+(?:of\\s+)?(.+)$");
     private static final Pattern STRENGTH_LAST = Pattern.compile("(?i)^(.+?)\\s+" + NUMBER + MASS + "\\s*/\\s*(ml|l)$");
     private static final Map<String, Double> GRAMS = Map.of(
-            "kg", 1000.0, "g", 1.0, "gram", 1.0, "grams", 1.0, "mg", 1e-3, "ug", 1e-6, "mcg", 1e-6, "oz", 28.349523125,
-            "lb", 453.59237, "lbs", 453.59237);
+            "kg",
+            1000.0,
+            "g",
+            1.0,
+            "gram",
+            1.0,
+            "grams",
+            1.0,
+            "mg",
+            1e-3,
+            "ug",
+            1e-6,
+            "mcg",
+            1e-6,
+            "oz",
+            28.349523125,
+            "lb",
+            453.59237,
+            "lbs",
+            453.59237);
 
     private final Reference reference;
     private final Shelf shelf;
@@ -43,10 +62,12 @@ final class Ingredients {
         Matcher first = STRENGTH_FIRST.matcher(text);
         Matcher last = STRENGTH_LAST.matcher(text);
         if (first.matches()) {
-            return Optional.of(ofStrength(written, first.group(4), first.group(1), first.group(2), first.group(3), assumptions));
+            return Optional.of(
+                    ofStrength(written, first.group(4), first.group(1), first.group(2), first.group(3), assumptions));
         }
         return last.matches()
-                ? Optional.of(ofStrength(written, last.group(1), last.group(2), last.group(3), last.group(4), assumptions))
+                ? Optional.of(
+                        ofStrength(written, last.group(1), last.group(2), last.group(3), last.group(4), assumptions))
                 : Optional.empty();
     }
 
@@ -72,22 +93,28 @@ final class Ingredients {
     }
 
     private static double grams(String number, String unit) {
-        return Numbers.read(number) * GRAMS.get(Names.fold(unit));
+        Double one = GRAMS.get(Names.fold(unit));
+        if (one == null) {
+            throw new Unreadable("'" + unit + "' is not a weight; g, mg, kg, oz and lb are");
+        }
+        return Numbers.read(number) * one;
     }
 
-    private StockSolution solution(
-            String written, List<Weighed> all, double millilitres, List<String> assumptions) {
+    private StockSolution solution(String written, List<Weighed> all, double millilitres, List<String> assumptions) {
         if (!(millilitres > 0)) {
             throw new Unreadable("a solution has a volume above nothing");
         }
         Map<String, Double> rises = new HashMap<>();
         for (Weighed one : all) {
             double mmolPerMl = one.grams() * 1000 / one.salt().formula().molarMass(elements()) / millilitres;
-            counts(one.salt()).forEach((parameter, count) -> rises.merge(
-                    parameter.id(), inCanonicalUnit(parameter, mmolPerMl * count), Double::sum));
+            counts(one.salt())
+                    .forEach((parameter, count) ->
+                            rises.merge(parameter.id(), inCanonicalUnit(parameter, mmolPerMl * count), Double::sum));
         }
-        List<String> cautions =
-                all.stream().map(w -> w.salt().caution()).filter(c -> !c.isEmpty()).toList();
+        List<String> cautions = all.stream()
+                .map(w -> w.salt().caution())
+                .filter(c -> !c.isEmpty())
+                .toList();
         return new StockSolution(written, rises, true, cautions, assumptions);
     }
 

@@ -25,8 +25,8 @@ public final class Names {
     }
 
     private static String foldAny(String text) {
-        String bare = MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD))
-                .replaceAll("");
+        String bare =
+                MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD)).replaceAll("");
         String lower = Normalizer.normalize(bare.toLowerCase(Locale.ROOT), Normalizer.Form.NFKC);
         String plain = MARKS.matcher(lower)
                 .replaceAll("")

@@ -32,7 +32,9 @@ public final class NaturalSeawater {
 
     private static double mmolPerKilogram(SeaSpecies species, double salinity, Reference reference) {
         double gramsPerKilogram = species.massFraction() * REFERENCE_SALT_PER_PRACTICAL * salinity;
-        return gramsPerKilogram * 1000 / species.formula().molarMass(reference.substances().elements());
+        return gramsPerKilogram
+                * 1000
+                / species.formula().molarMass(reference.substances().elements());
     }
 
     /** One mmol/L (or meq/L of alkalinity) in the parameter's unit, by the scale of that name. */

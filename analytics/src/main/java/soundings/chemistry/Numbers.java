@@ -11,6 +11,10 @@ final class Numbers {
         if (!text.matches("\\d+([.,]\\d+)?")) {
             throw new Unreadable("'" + text + "' is not a number");
         }
-        return Double.parseDouble(text.replace(',', '.'));
+        double number = Double.parseDouble(text.replace(',', '.'));
+        if (number == 0) {
+            throw new Unreadable("'" + text + "' is nothing: an amount and a volume are above 0");
+        }
+        return number;
     }
 }

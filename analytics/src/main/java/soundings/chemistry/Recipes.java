@@ -26,12 +26,15 @@ public final class Recipes {
     private static final String NUMBER = "(\\d[\\d.,]*)";
     private static final String VOLUME = "\\s*([A-Za-z][A-Za-z. ]*?)";
     private static final Pattern PREFIX = Pattern.compile("(?i)^(label|assay|claim|recipe)\\s*:\\s*");
-    private static final Pattern EFFECT = Pattern.compile("(?i)^" + NUMBER + VOLUME + "\\s+(?:in|per|to|into|for)\\s+" + NUMBER + VOLUME
-            + "\\s+(?:of \\w+ )?(?:raises?|adds?|increases?|gives?)\\s+(.+)$");
-    private static final Pattern WEIGHT = Pattern.compile(
-            "(?i)^(.+?)\\s*(?:\\bin\\b|\\bper\\b|\\bto make\\b|\\bmade up to\\b|/)\\s*" + NUMBER + "?" + VOLUME + "(?: of water| water)?$");
-    private static final Pattern AMOUNT_FIRST = Pattern.compile("(?i)^" + NUMBER + "\\s*([^\\d\\s]\\S*)\\s+(?:of\\s+|as\\s+)?(.+)$");
-    private static final Pattern NAME_FIRST = Pattern.compile("(?i)^(.+?)\\s+(?:by\\s+)?" + NUMBER + "\\s*(\\S+(?:\\s+(?:as\\s+)?\\p{Alpha}\\w*)?)$");
+    private static final Pattern EFFECT = Pattern.compile("(?i)^" + NUMBER + VOLUME + "\\s+(?:in|per|to|into|for)\\s+"
+            + NUMBER + VOLUME + "\\s+(?:of \\w+ )?(?:raises?|adds?|increases?|gives?)\\s+(.+)$");
+    private static final Pattern WEIGHT =
+            Pattern.compile("(?i)^(.+?)\\s*(?:\\bin\\b|\\bper\\b|\\bto make\\b|\\bmade up to\\b|/)\\s*" + NUMBER + "?"
+                    + VOLUME + "(?: of water| water)?$");
+    private static final Pattern AMOUNT_FIRST =
+            Pattern.compile("(?i)^" + NUMBER + "\\s*([^\\d\\s]\\S*)\\s+(?:of\\s+|as\\s+)?(.+)$");
+    private static final Pattern NAME_FIRST =
+            Pattern.compile("(?i)^(.+?)\\s+(?:by\\s+)?" + NUMBER + "\\s*(\\S+(?:\\s+(?:as\\s+)?\\p{Alpha}\\w*)?)$");
     private static final String AND = "\\s*[+&;]\\s*|\\s+and\\s+|,\\s+";
 
     private final Reference reference;
@@ -53,7 +56,9 @@ public final class Recipes {
     }
 
     private StockSolution solution(String written) {
-        String text = PREFIX.matcher(Normalizer.normalize(written, Normalizer.Form.NFKC).strip()).replaceFirst("");
+        String text = PREFIX.matcher(
+                        Normalizer.normalize(written, Normalizer.Form.NFKC).strip())
+                .replaceFirst("");
         if (text.matches(".*\\d\\s*%.*") && !text.matches(".*\\d\\s*k?g\\b.*")) {
             throw new Unreadable("per cent can be grams in 100 g or in 100 mL: write grams per litre");
         }
@@ -62,7 +67,9 @@ public final class Recipes {
             return byEffect(written, effect);
         }
         Matcher weight = WEIGHT.matcher(text);
-        if (weight.matches() && Volumes.isVolume(weight.group(3)) && weight.group(1).matches("(?i).*\\d\\s*(k?g|mg|ug|oz|lbs?|grams?)\\b.*")) {
+        if (weight.matches()
+                && Volumes.isVolume(weight.group(3))
+                && weight.group(1).matches("(?i).*\\d\\s*(k?g|mg|ug|oz|lbs?|grams?)\\b.*")) {
             return byWeight(written, weight);
         }
         return byStrength(written, text);
@@ -82,7 +89,9 @@ public final class Recipes {
     private StockSolution byWeight(String written, Matcher m) {
         double count = m.group(2) == null ? 1 : Numbers.read(m.group(2));
         double millilitres = count * volume(m.group(3));
-        assumptions.add("made up to " + m.group(0).substring(m.end(1)).replaceFirst("(?i)^\\s*(in|per|to make|made up to|/)\\s*", "") + " in all");
+        assumptions.add("made up to "
+                + m.group(0).substring(m.end(1)).replaceFirst("(?i)^\\s*(in|per|to make|made up to|/)\\s*", "")
+                + " in all");
         return ingredients.solution(written, m.group(1).split(AND), millilitres, assumptions);
     }
 
@@ -113,7 +122,8 @@ public final class Recipes {
 
     private Optional<Measured> measured(String name, String number, String unit) {
         Optional<Parameter> parameter = reference.findParameterNamed(name).filter(Parameter::balances);
-        return parameter.flatMap(p -> scaleOf(p, unit))
+        return parameter
+                .flatMap(p -> scaleOf(p, unit))
                 .map(s -> new Measured(s.scale().parameter(), s.scale().canonical(Numbers.read(number) * s.times())));
     }
 

@@ -23,6 +23,7 @@ public final class Reference {
     private final List<Constant> constantList;
     private final List<Source> sources;
     private final Substances substances;
+    private final List<Equation> equations;
 
     public Reference(
             List<Parameter> parameters,
@@ -31,7 +32,8 @@ public final class Reference {
             List<TargetRange> targets,
             List<Constant> constants,
             List<Source> sources,
-            Substances substances) {
+            Substances substances,
+            List<Equation> equations) {
         this.parameterList = List.copyOf(parameters);
         this.parameters = parameterList.stream().collect(toMap(Parameter::id, Function.identity()));
         this.scales = scales.stream().collect(groupingBy(s -> s.parameter().id()));
@@ -43,6 +45,7 @@ public final class Reference {
         this.constants = constantList.stream().collect(toMap(Constant::id, Function.identity()));
         this.sources = List.copyOf(sources);
         this.substances = substances;
+        this.equations = List.copyOf(equations);
     }
 
     public Reference(
@@ -52,7 +55,7 @@ public final class Reference {
             List<TargetRange> targets,
             List<Constant> constants,
             List<Source> sources) {
-        this(parameters, scales, aliases, targets, constants, sources, Substances.NONE);
+        this(parameters, scales, aliases, targets, constants, sources, Substances.NONE, List.of());
     }
 
     /** Every folded spelling that finds a scale of this parameter; a scale's own id first, then spellings limited to it, then general ones. */
@@ -150,5 +153,10 @@ public final class Reference {
 
     public Substances substances() {
         return substances;
+    }
+
+    /** The published relations behind what is computed. */
+    public List<Equation> equations() {
+        return equations;
     }
 }

@@ -47,7 +47,8 @@ final class Shelf {
         return substances.salts().stream()
                 .filter(s -> key(s.formula().text()).equals(key))
                 .findFirst()
-                .orElseThrow(() -> new Unreadable("no substance '" + written + "' is known: write its formula, as MgCl2.6H2O"));
+                .orElseThrow(() ->
+                        new Unreadable("no substance '" + written + "' is known: write its formula, as MgCl2.6H2O"));
     }
 
     private static String key(String formula) {

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import soundings.chemistry.Constant;
 import soundings.chemistry.Elements;
+import soundings.chemistry.Equation;
 import soundings.chemistry.Formula;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
@@ -66,7 +67,10 @@ public final class ReferenceTables {
                         .flatMap(file -> constants(file).stream())
                         .toList(),
                 List.copyOf(sources.values()),
-                new SubstanceRows(parameters, elements, scales).substances(counted, this::table));
+                new SubstanceRows(parameters, elements, scales).substances(counted, this::table),
+                table("equations.csv", List.of("id", "gives", "valid", "source"))
+                        .unique(r -> r.text("id"))
+                        .map(r -> new Equation(r.text("id"), r.text("gives"), r.text("valid"), r.text("source"))));
     }
 
     private Table table(String file, List<String> columns) {
@@ -129,8 +133,12 @@ public final class ReferenceTables {
     private List<TargetRange> targets(Map<String, Parameter> parameters) {
         return table("targets.csv", List.of("parameter", "low", "high", "source"))
                 .unique(r -> r.text("parameter"))
-                .map(r -> new TargetRange(
-                        r.oneOf("parameter", parameters), r.number("low"), r.number("high"), r.text("source")));
+                .map(r -> r.reading("parameter", "a range from low to high", id -> target(r, parameters)));
+    }
+
+    private static TargetRange target(Row row, Map<String, Parameter> parameters) {
+        return new TargetRange(
+                row.oneOf("parameter", parameters), row.number("low"), row.number("high"), row.text("source"));
     }
 
     private List<Constant> constants(String file) {

@@ -72,7 +72,8 @@ final class SubstanceRows {
     }
 
     private static double numberOf(Row row, String word) {
-        return row.reading("counts_for", "parameter:number", text -> Double.valueOf(word.substring(word.indexOf(':') + 1)));
+        return row.reading(
+                "counts_for", "parameter:number", text -> Double.valueOf(word.substring(word.indexOf(':') + 1)));
     }
 
     private SeaSpecies species(Row row) {

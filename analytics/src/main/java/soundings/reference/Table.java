@@ -24,8 +24,7 @@ final class Table {
 
     static Table read(String file, Reader text, List<String> columns) {
         List<Row> rows = new ArrayList<>();
-        try (CsvReader<CsvRecord> records =
-                CsvReader.builder().commentStrategy(CommentStrategy.SKIP).ofCsvRecord(text)) {
+        try (CsvReader<CsvRecord> records = lenientReader(text)) {
             boolean headed = false;
             for (CsvRecord record : records) {
                 if (headed) {
@@ -39,6 +38,15 @@ final class Table {
             throw new UncheckedIOException(file + " could not be read", e);
         }
         return new Table(file, rows);
+    }
+
+    /** Lenient about the number of cells, so that the complaint is ours and names the line. */
+    private static CsvReader<CsvRecord> lenientReader(Reader text) {
+        return CsvReader.builder()
+                .commentStrategy(CommentStrategy.SKIP)
+                .allowExtraFields(true)
+                .allowMissingFields(true)
+                .ofCsvRecord(text);
     }
 
     private static void checkHeader(String file, List<String> columns, CsvRecord header) {

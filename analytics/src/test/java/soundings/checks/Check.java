@@ -61,6 +61,7 @@ record Check(
 
     @Override
     public String toString() {
-        return function + inputs + " = " + expected + " ± " + tolerance + " (" + source + ", " + locator + ", " + at + ")";
+        return function + inputs + " = " + expected + " ± " + tolerance + " (" + source + ", " + locator + ", " + at
+                + ")";
     }
 }

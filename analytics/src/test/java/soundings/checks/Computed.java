@@ -92,10 +92,15 @@ final class Computed {
             put("bicarbonate" + given, c -> 1e6 * system(c, second).bicarbonate());
             put("carbonate" + given, c -> 1e6 * system(c, second).carbonate());
             put("co2" + given, c -> 1e6 * system(c, second).co2());
-            put("aragonite" + given, c -> system(c, second)
-                    .aragoniteSaturation(CarbonateConstants.calcium_RT67(c.number(2)), c.number(2), c.number(3)));
-            put("calcite" + given, c -> system(c, second)
-                    .calciteSaturation(CarbonateConstants.calcium_RT67(c.number(2)), c.number(2), c.number(3)));
+            put(
+                    "aragonite" + given,
+                    c -> system(c, second)
+                            .aragoniteSaturation(
+                                    CarbonateConstants.calcium_RT67(c.number(2)), c.number(2), c.number(3)));
+            put(
+                    "calcite" + given,
+                    c -> system(c, second)
+                            .calciteSaturation(CarbonateConstants.calcium_RT67(c.number(2)), c.number(2), c.number(3)));
         }
     }
 
@@ -119,9 +124,20 @@ final class Computed {
     private static double titrationPh(double grams) {
         double thin = 0.2 / (0.2 + grams / 1000);
         CarbonateConstants k = new CarbonateConstants(
-                1, 1e-6, 8.2e-16 / 1e-6, 1.78e-9, 4.32e-14, 1 / 12.3, 1 / 408.0, 420e-6 * thin, 28240e-6 * thin, 70e-6 * thin, 1);
+                1,
+                1e-6,
+                8.2e-16 / 1e-6,
+                1.78e-9,
+                4.32e-14,
+                1 / 12.3,
+                1 / 408.0,
+                420e-6 * thin,
+                28240e-6 * thin,
+                70e-6 * thin,
+                1);
         double alkalinity = (0.2 * 2450e-6 - 0.3 * grams / 1000) / (0.2 + grams / 1000);
-        return CarbonateSystem.ofAlkalinityAndDic(alkalinity, 2200e-6 * thin, 25, k).ph();
+        return CarbonateSystem.ofAlkalinityAndDic(alkalinity, 2200e-6 * thin, 25, k)
+                .ph();
     }
 
     private static void ammonia() {
@@ -145,22 +161,33 @@ final class Computed {
     }
 
     private static void stoichiometry() {
-        put("molarMass", c -> Formula.of(c.text(0)).molarMass(REFERENCE.substances().elements()));
-        put("massFraction", c -> Formula.of(c.text(0)).massFraction(c.text(1), REFERENCE.substances().elements()));
-        put("milliequivalentsPerGram", c -> inMeq(solution(c.text(0) + " 1 g in 1 L").rise(alkalinity(), 1000, 1)));
+        put(
+                "molarMass",
+                c -> Formula.of(c.text(0)).molarMass(REFERENCE.substances().elements()));
+        put(
+                "massFraction",
+                c -> Formula.of(c.text(0))
+                        .massFraction(c.text(1), REFERENCE.substances().elements()));
+        put(
+                "milliequivalentsPerGram",
+                c -> inMeq(solution(c.text(0) + " 1 g in 1 L").rise(alkalinity(), 1000, 1)));
         put("riseIn100LitresOf", c -> solution(c.text(0) + " in 1 L").rise(parameter(c, 1), 1000, 100));
         put("strength mg/mL", c -> solution(c.text(0)).rise(parameter(c, 1), 1, 1));
-        put("millilitresToRaise", c -> solution(c.text(0))
-                .millilitresToRaise(parameter(c, 1), c.number(2), c.number(3))
-                .orElseThrow());
+        put(
+                "millilitresToRaise",
+                c -> solution(c.text(0))
+                        .millilitresToRaise(parameter(c, 1), c.number(2), c.number(3))
+                        .orElseThrow());
         put("calciumPerDkh", c -> Calcification.calciumPerDkh());
         put("calciumPerMeq", c -> Calcification.calciumPerDkh() / inMeq(1));
         put("dkhPer10Calcium", c -> 10 / Calcification.calciumPerDkh());
         put("calciumPerDkhWithMagnesium", c -> Calcification.calciumPerDkh(c.number(0)));
         put("magnesiumPerDkh", c -> Calcification.magnesiumPerDkh(c.number(0)));
         put("strontiumPerDkh", c -> Calcification.strontiumPerDkh(c.number(0)));
-        put("naturalLevel", c -> NaturalSeawater.level(parameter(c, 0), c.number(1), REFERENCE)
-                .orElseThrow());
+        put(
+                "naturalLevel",
+                c -> NaturalSeawater.level(parameter(c, 0), c.number(1), REFERENCE)
+                        .orElseThrow());
     }
 
     private static double inMeq(double dkh) {
@@ -184,13 +211,9 @@ final class Computed {
     private static void light() {
         put("lightPerDay", c -> Light.perDay(c.number(0), c.number(1)));
         put("lightPerDayHalfSine", c -> Light.perDayHalfSine(c.number(0), c.number(1)));
-        put(
-                "lightPerDayRamped",
-                c -> Light.perDayRamped(c.number(0), c.number(1), c.number(2), c.number(3)));
+        put("lightPerDayRamped", c -> Light.perDayRamped(c.number(0), c.number(1), c.number(2), c.number(3)));
         put("afterChange", c -> Dilution.afterChange(c.number(0), c.number(1), c.number(2)));
-        put(
-                "afterChanges",
-                c -> Dilution.afterChanges(c.number(0), c.number(1), c.number(2), (int) c.number(3)));
+        put("afterChanges", c -> Dilution.afterChanges(c.number(0), c.number(1), c.number(2), (int) c.number(3)));
         put("changesToLeave", c -> Dilution.changesToLeave(c.number(0), c.number(1)));
         put("leftAfterStream", c -> Dilution.leftAfterStream(c.number(0), c.number(1)));
         put("steadyBeforeChange", c -> Dilution.steadyBeforeChange(c.number(0), c.number(1)));

@@ -13,12 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Everything published that the chemistry must reproduce; value, tolerance and citation stand in one row of {@code /checks/*.csv}. */
 class PublishedChecksTest {
     private static final List<String> FILES = List.of(
-            "seawater.csv",
-            "carbonate.csv",
-            "ammonia.csv",
-            "units.csv",
-            "stoichiometry.csv",
-            "light-and-dilution.csv");
+            "seawater.csv", "carbonate.csv", "ammonia.csv", "units.csv", "stoichiometry.csv", "light-and-dilution.csv");
 
     static Stream<Check> seawater() {
         return Check.of("seawater.csv").stream();

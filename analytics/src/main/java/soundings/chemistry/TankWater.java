@@ -1,0 +1,58 @@
+package soundings.chemistry;
+
+/**
+ * A tank's water in a keeper's units, for what has to be worked out of several readings: saturation, pCO2, free ammonia.
+ *
+ * @param salinity practical, above 0
+ * @param celsius degC
+ * @param ph as read
+ * @param scale what the pH counts; the total scale where the keeper did not say
+ */
+public record TankWater(double salinity, double celsius, double ph, PhScale scale) {
+    private static final double CALCIUM = 40.078;
+    private static final double DKH_PER_MEQ_PER_LITRE = 56.077 / 20;
+
+    public TankWater {
+        if (!(salinity > 0)) {
+            throw new IllegalArgumentException("seawater has a salinity above 0, not " + salinity);
+        }
+    }
+
+    /** From alkalinity (dKH); boron after Uppstroem, constants of the 2007 guide. */
+    public CarbonateSystem carbonate(double alkalinityDkh) {
+        double molPerKg = alkalinityDkh / DKH_PER_MEQ_PER_LITRE / 1000 / density();
+        return CarbonateSystem.ofAlkalinityAndPh(
+                molPerKg,
+                scale.toTotal(ph, salinity, celsius),
+                celsius,
+                CarbonateConstants.at(salinity, celsius, Boron.U74));
+    }
+
+    /** Saturation of aragonite from alkalinity (dKH) and calcium (mg/L). */
+    public double aragoniteSaturation(double alkalinityDkh, double calciumMgPerLitre) {
+        return carbonate(alkalinityDkh).aragoniteSaturation(molPerKg(calciumMgPerLitre), salinity, celsius);
+    }
+
+    /** Saturation of calcite from alkalinity (dKH) and calcium (mg/L). */
+    public double calciteSaturation(double alkalinityDkh, double calciumMgPerLitre) {
+        return carbonate(alkalinityDkh).calciteSaturation(molPerKg(calciumMgPerLitre), salinity, celsius);
+    }
+
+    /** Microatmospheres; the air has some 420. */
+    public double pCo2(double alkalinityDkh) {
+        return carbonate(alkalinityDkh).pCo2();
+    }
+
+    /** The un-ionised part of total ammonia, in the unit and basis the total is given in. */
+    public double freeAmmonia(double total) {
+        return total * Ammonia.unionisedShare(ph, scale, celsius, salinity);
+    }
+
+    private double molPerKg(double calciumMgPerLitre) {
+        return calciumMgPerLitre / CALCIUM / 1000 / density();
+    }
+
+    private double density() {
+        return Seawater.kilogramsPerLitre(salinity, celsius);
+    }
+}
