@@ -47,9 +47,7 @@ final class StockCommand implements Callable<Integer> {
     private Optional<Double> litres = Optional.empty();
 
     @Spec
-    private CommandSpec spec;
-
-    StockCommand() {}
+    private CommandSpec spec = CommandSpec.create();
 
     @Override
     public Integer call() {
