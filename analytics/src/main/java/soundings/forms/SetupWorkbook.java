@@ -40,6 +40,7 @@ public final class SetupWorkbook {
         try (XSSFWorkbook workbook = existing.isPresent() ? opened(existing.get()) : new XSSFWorkbook()) {
             FormStyles styles = FormStyles.in(workbook);
             if (existing.isEmpty()) {
+                SameBytes.nameOn(workbook, GUIDE.get(0));
                 GuideSheet.write(workbook, styles, GUIDE, SetupForms.ALL);
             }
             fill(workbook, styles, SetupFilling.of(log, reference), Choices.of(reference));

@@ -28,6 +28,7 @@ public final class StarterWorkbook {
 
     public static void write(Reference reference, OutputStream out) throws IOException {
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+            SameBytes.nameOn(workbook, "Log");
             FormStyles styles = FormStyles.in(workbook);
             XSSFSheet lists = ListSheet.write(workbook, choices(reference));
             StarterForms.of(reference).forEach(form -> FormSheet.in(workbook, form, styles));

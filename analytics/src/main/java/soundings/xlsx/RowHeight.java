@@ -6,7 +6,7 @@ import org.apache.poi.ss.usermodel.Row;
 public final class RowHeight {
     private static final float LINE_POINTS = 15f;
     /** Words break before the edge, so a line holds less than the column's width; a guess on the safe side. */
-    private static final double FILL = 0.92;
+    private static final double FILL = 0.9;
 
     private static final int MOST_LINES = 27;
 
@@ -22,6 +22,10 @@ public final class RowHeight {
     }
 
     public static void set(Row row, int lines) {
-        row.setHeightInPoints(Math.max(1, lines) * LINE_POINTS + 1);
+        row.setHeightInPoints(points(lines));
+    }
+
+    static float points(int lines) {
+        return Math.max(1, lines) * LINE_POINTS + 1;
     }
 }

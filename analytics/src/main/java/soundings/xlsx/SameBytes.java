@@ -3,11 +3,12 @@ package soundings.xlsx;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Date;
+import java.util.Map;
 import java.util.Optional;
-import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -22,7 +23,7 @@ public final class SameBytes {
     private SameBytes() {}
 
     /** States who made the workbook and takes the clock out of its properties. */
-    static void nameOn(XSSFWorkbook workbook, String title) {
+    public static void nameOn(XSSFWorkbook workbook, String title) {
         POIXMLProperties.CoreProperties core = workbook.getProperties().getCoreProperties();
         core.setCreator("Soundings");
         core.setTitle(CellText.holdable(title));
@@ -34,17 +35,30 @@ public final class SameBytes {
 
     /** Packs a written workbook anew, every entry with the same time. */
     public static void repack(byte[] written, OutputStream out) throws IOException {
+        repack(written, Map.of(), out);
+    }
+
+    /** @param rows what goes into sheets that were written without rows, by the name of their entry */
+    static void repack(byte[] written, Map<String, SheetRows> rows, OutputStream out) throws IOException {
         ZipOutputStream zip = new ZipOutputStream(out);
-        zip.setLevel(Deflater.DEFAULT_COMPRESSION);
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(written))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
                 ZipEntry same = new ZipEntry(entry.getName());
                 same.setTimeLocal(ZIP_EPOCH);
                 zip.putNextEntry(same);
-                in.transferTo(zip);
+                copy(in, Optional.ofNullable(rows.get(entry.getName())), zip);
                 zip.closeEntry();
             }
         }
         zip.finish();
+    }
+
+    private static void copy(ZipInputStream in, Optional<SheetRows> rows, ZipOutputStream zip) throws IOException {
+        if (rows.isEmpty()) {
+            in.transferTo(zip);
+        } else {
+            String frame = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            zip.write(rows.get().within(frame).getBytes(StandardCharsets.UTF_8));
+        }
     }
 }
