@@ -1,8 +1,11 @@
 package soundings.setup;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.RecipeReading;
+import soundings.chemistry.Recipes;
 import soundings.setup.SheetTable.Row;
 
 /** A row of the sheet Additives: what so much of it does to so much water. */
@@ -30,8 +33,28 @@ final class AdditiveRow {
                 row.place("Rise"));
     }
 
-    /** {@code ofMl} in {@code inLitres} raise by {@code rise}: 1 mL in 1 L raises by rise * inLitres / ofMl. */
+    /** The rise where one is written; else what the recipe tells; never the name. */
     private static OptionalDouble strength(Row row, Parameter parameter, Cells cells) {
+        return row.cell("Rise").isEmpty() && !row.text("Recipe").isBlank()
+                ? byRecipe(row, parameter, cells)
+                : byRise(row, parameter, cells);
+    }
+
+    private static OptionalDouble byRecipe(Row row, Parameter parameter, Cells cells) {
+        RecipeReading reading = Recipes.read(row.text("Recipe"), cells.reference());
+        OptionalDouble rise =
+                reading.match(u -> u.solution().risePerMlInOneLitre(parameter), n -> OptionalDouble.empty());
+        if (rise.isEmpty() || rise.getAsDouble() <= 0) {
+            String raises = "a recipe that raises " + parameter.name().toLowerCase(Locale.ROOT);
+            String why = reading.match(u -> raises, n -> raises + " (" + n.why() + ")");
+            cells.issues().add(new SetupIssues.UnreadableSetting(row.at("Recipe"), why));
+            return OptionalDouble.empty();
+        }
+        return rise;
+    }
+
+    /** {@code ofMl} in {@code inLitres} raise by {@code rise}: 1 mL in 1 L raises by rise * inLitres / ofMl. */
+    private static OptionalDouble byRise(Row row, Parameter parameter, Cells cells) {
         OptionalDouble rise = positive(cells.difference(row, "Rise", parameter), row, "Rise", cells);
         OptionalDouble ofMl = filled(cells.millilitres(row, "Of mL"), row, "Of mL", DEFAULT_ML);
         OptionalDouble inLitres = filled(cells.litres(row, "In litres"), row, "In litres", DEFAULT_LITRES);

@@ -1,0 +1,50 @@
+package soundings.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import soundings.reference.ReferenceTables;
+import soundings.sheet.Book;
+import soundings.sheet.Cell;
+import soundings.sheet.Grid;
+import soundings.sheet.Value;
+
+class RecipeColumnTest {
+    @Test
+    void a_recipe_tells_the_strength_where_no_rise_is_written() {
+        Setup setup = read("Soda", "alkalinity", "NaHCO3 80 g in 1 L");
+
+        assertThat(setup.issues()).isEmpty();
+        assertThat(setup.additives().get(0).risePerMlInOneLitre().orElseThrow()).isCloseTo(2.67018, within(1e-4));
+    }
+
+    @Test
+    void a_recipe_that_does_not_raise_the_parameter_is_said_and_no_strength_taken() {
+        Setup setup = read("Soda", "calcium", "NaHCO3 80 g in 1 L");
+
+        assertThat(setup.issues()).hasSize(1);
+        assertThat(setup.additives().get(0).risePerMlInOneLitre()).isEmpty();
+    }
+
+    @Test
+    void a_name_for_a_recipe_is_no_strength() {
+        Setup setup = read("Iodine", "iodine", "strong iodine");
+
+        assertThat(setup.issues()).hasSize(1);
+        assertThat(setup.additives().get(0).risePerMlInOneLitre()).isEmpty();
+    }
+
+    private static Setup read(String... row) {
+        List<Cell> cells = new ArrayList<>();
+        List<String> header = List.of("Additive", "Parameter", "Recipe");
+        for (int column = 0; column < header.size(); column++) {
+            cells.add(Cell.of(0, column, new Value.Text(header.get(column))));
+            cells.add(Cell.of(1, column, new Value.Text(row[column])));
+        }
+        Book book = new Book("setup", List.of(Grid.of("Additives", false, cells, List.of())), List.of());
+        return SetupReading.of(book, ReferenceTables.load());
+    }
+}
