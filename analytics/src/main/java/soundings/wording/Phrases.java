@@ -60,7 +60,22 @@ public final class Phrases {
                 i = clause(i);
             }
         }
-        return List.copyOf(phrases);
+        return phrases.stream().map(this::worded).toList();
+    }
+
+    private Phrase worded(Phrase phrase) {
+        return phrase.said()
+                .match(
+                        t -> phrase,
+                        r -> phrase,
+                        o -> phrase,
+                        c -> phrase,
+                        r -> new Phrase(
+                                phrase.from(),
+                                phrase.to(),
+                                phrase.tank(),
+                                phrase.sure(),
+                                new Said.Remark(r.kind(), text.written.substring(phrase.from(), phrase.to()))));
     }
 
     private int clause(int start) {
@@ -112,8 +127,8 @@ public final class Phrases {
         if (kind.equals("note") && joinsLast()) {
             Phrase last = phrases.remove(phrases.size() - 1);
             int to = text.tokens.get(end - 1).to();
-            String all = text.written.substring(last.from(), to);
-            phrases.add(new Phrase(last.from(), to, tank, last.sure(), new Said.Remark(kind, all)));
+            // The words are filled in at the end: copying them at each join would take quadratic time.
+            phrases.add(new Phrase(last.from(), to, tank, last.sure(), new Said.Remark(kind, "")));
         } else {
             add(start, end, kind.equals("unread") ? 0.3 : 0.8, new Said.Remark(kind, text.written(start, end)));
         }

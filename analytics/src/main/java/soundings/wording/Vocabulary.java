@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import soundings.chemistry.Alias;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
@@ -20,6 +21,9 @@ public final class Vocabulary {
 
     private final Map<Alias.Kind, Map<String, String>> words = new HashMap<>();
     private final Map<String, List<Unit>> units = new HashMap<>();
+    /** What {@link #findUnit} found before; only units that are known stand here, so it stays small. */
+    private final Map<String, Optional<String>> resolved = new ConcurrentHashMap<>();
+
     private final Map<String, String> additives;
     private final Map<String, String> tanks;
     private final Reference reference;
@@ -112,7 +116,14 @@ public final class Vocabulary {
 
     /** The unit in a spelling the reference resolves, with this parameter. */
     Optional<String> findUnit(String plain, String parameter) {
-        return units(plain).stream()
+        List<Unit> known = units(plain);
+        return known.isEmpty()
+                ? Optional.empty()
+                : resolved.computeIfAbsent(squeezed(plain) + " " + parameter, k -> resolve(known, parameter));
+    }
+
+    private Optional<String> resolve(List<Unit> known, String parameter) {
+        return known.stream()
                 .filter(u -> u.parameter().isEmpty() || u.parameter().equals(parameter))
                 .filter(u -> resolves(u, parameter))
                 .map(Unit::spelling)

@@ -75,7 +75,7 @@ class AnyTextTest {
     @ValueSource(longs = {1, 2, 3, 4})
     void no_text_makes_a_reader_fail(long seed) {
         Random random = new Random(seed);
-        for (int i = 0; i < 1500; i++) {
+        for (int i = 0; i < 500; i++) {
             readAll(random.nextBoolean() ? parts(random) : characters(random));
         }
     }
@@ -126,8 +126,8 @@ class AnyTextTest {
                 "no3-n/",
                 "\ud83d\ude00"
             })
-    void a_long_text_is_read_in_linear_time(String part) {
-        String text = part.repeat(30_000 / part.length());
+    void a_long_text_is_read_in_bounded_time(String part) {
+        String text = part.repeat(10_000 / part.length());
 
         org.junit.jupiter.api.Assertions.assertTimeoutPreemptively(Duration.ofSeconds(10), () -> readAll(text));
     }

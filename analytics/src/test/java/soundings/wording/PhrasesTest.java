@@ -59,4 +59,12 @@ class PhrasesTest {
                     .isTrue();
         }
     }
+
+    @Test
+    void remarks_side_by_side_become_one_in_their_own_words() {
+        List<Phrase> phrases = Phrases.read("Sunny, warm, Alk 8.2", DecimalMark.POINT, WordingTables.WORDS);
+
+        assertThat(phrases.get(0).said()).isEqualTo(new Said.Remark("note", "Sunny, warm"));
+        assertThat(phrases).hasSize(2);
+    }
 }
