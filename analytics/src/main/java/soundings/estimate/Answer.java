@@ -20,7 +20,7 @@ final class Answer {
     private static final int PLAIN_DAYS = 30;
     private static final int PLAIN_FEWEST = 5;
     /** Nodes lighter than this do not show in the track. */
-    private static final double SHOWS = 0.03;
+    private static final double SHOWS = 0.1;
 
     private final Fitted fitted;
     private final Question question;

@@ -24,11 +24,17 @@ record Fitted(Question question, List<Grid.Node> nodes, List<Estimate.Doubt> dou
             return new Fitted(question, nodes, doubts, jumps);
         }
         Question cleaned = jumped.with(without(stages, doubts));
-        return new Fitted(cleaned, search(cleaned), doubts, jumps);
+        List<Grid.Node> better = jumps.isEmpty() ? Grid.again(nodes, recent(cleaned)::run) : search(cleaned);
+        return new Fitted(cleaned, better, doubts, jumps);
     }
 
     private static List<Grid.Node> search(Question question) {
-        return Grid.search(question.axes(), question::spread, question::run);
+        Question recent = recent(question);
+        return Grid.search(recent.axes(), recent::spread, recent::run);
+    }
+
+    private static Question recent(Question question) {
+        return question.start().asksStep() ? question : question.recent();
     }
 
     private static List<Stage> without(List<Stage> stages, List<Estimate.Doubt> doubts) {

@@ -16,7 +16,7 @@ import java.util.function.Function;
  */
 final class Grid {
     /** Nodes this far, in log weight, below the best are left out and not walked past. */
-    private static final double MATTERS = 4.5;
+    private static final double MATTERS = 3.2;
 
     private static final int REACH = 9;
 
@@ -39,9 +39,13 @@ final class Grid {
     }
 
     /** A node's spread, its share of the whole and the belief it ends in. */
-    record Node(Spread spread, double weight, Balance end) {}
+    record Node(Spread spread, double logPrior, double weight, Balance end) {}
 
-    private record Tried(Spread spread, double log, Balance end) {}
+    private record Tried(Spread spread, double logPrior, Balance end) {
+        double log() {
+            return logPrior + end.logLikelihood();
+        }
+    }
 
     /** The nodes that matter, heaviest first, weights adding to one. */
     static List<Node> search(List<Axis> axes, Function<List<Double>, Spread> spread, Function<Spread, Balance> run) {
@@ -64,6 +68,14 @@ final class Grid {
         return weigh(tried.values(), best);
     }
 
+    /** The same nodes weighed again on readings that changed a little. */
+    static List<Node> again(List<Node> nodes, Function<Spread, Balance> run) {
+        List<Tried> tried = nodes.stream()
+                .map(n -> new Tried(n.spread(), n.logPrior(), run.apply(n.spread())))
+                .toList();
+        return weigh(tried, tried.stream().mapToDouble(Tried::log).max().orElseThrow());
+    }
+
     private static Tried attempt(
             List<Integer> at, List<Axis> axes, Function<List<Double>, Spread> spread, Function<Spread, Balance> run) {
         List<Double> values = new ArrayList<>();
@@ -74,7 +86,7 @@ final class Grid {
         }
         Spread chosen = spread.apply(values);
         Balance end = run.apply(chosen);
-        return new Tried(chosen, log + end.logLikelihood(), end);
+        return new Tried(chosen, log, end);
     }
 
     private static List<List<Integer>> neighbours(List<Integer> at) {
@@ -103,7 +115,7 @@ final class Grid {
         kept.sort((a, b) -> Double.compare(b.log(), a.log()));
         double all = sum;
         return kept.stream()
-                .map(t -> new Node(t.spread(), Math.exp(t.log() - best) / all, t.end()))
+                .map(t -> new Node(t.spread(), t.logPrior(), Math.exp(t.log() - best) / all, t.end()))
                 .toList();
     }
 }

@@ -11,7 +11,6 @@ import soundings.history.Point;
 import soundings.history.Series;
 import soundings.history.TankHistory;
 import soundings.log.Reading;
-import soundings.quantity.Amount;
 
 /**
  * One test of one tank made ready for the filter.
@@ -34,10 +33,12 @@ record Question(
 
     private static final double MISTYPED_SHARE = 0.02;
     /** The use changes by about this share of itself in a day, typically; the grid finds out. */
-    private static final double USE_WANDER = 0.01;
+    private static final double USE_WANDER = 0.005;
 
     private static final double GROWTH = 0.003;
     private static final double LEVEL_WANDER = 0.15;
+    /** The spreads are judged, and the present worked out, on about the last half year of frequent tests. */
+    private static final int RECENT_READINGS = 100;
 
     static List<Reading> used(Series series, LocalDate asOf) {
         return series.used().stream()
@@ -62,7 +63,8 @@ record Question(
                 sights,
                 inflow,
                 Math.max(Inflows.noon(end), sights.get(sights.size() - 1).day()));
-        Start start = start(parameter, sights, scales, inflow, sources);
+        double dosed = inflow.risePerDay(sights.get(0).day());
+        Start start = start(parameter, sights.stream().map(Timeline.Timed::sight).toList(), dosed, scales, sources);
         return new Question(tank, parameter, readings, end, sources, scales, step, inflow, stages, start);
     }
 
@@ -101,26 +103,38 @@ record Question(
     }
 
     private static Start start(
-            Parameter parameter, List<Timeline.Timed> sights, Scales scales, Inflow inflow, Sources sources) {
+            Parameter parameter, List<Sight> sights, double dosed, Scales scales, Sources sources) {
         List<Double> first = sights.stream()
                 .limit(5)
-                .map(s -> s.sight().reading().amount().about())
+                .map(s -> s.reading().amount().about())
                 .toList();
-        double level = Robust.median(first);
-        double levelSd = Robust.spread(first) + 0.1 * scales.level() + 3 * scales.kit();
-        double dosed = parameter.balances() ? inflow.risePerDay(sights.get(0).day()) : 0;
-        double bias = 0.05 * scales.level() + scales.kit();
         return new Start(
-                level,
-                levelSd,
+                Robust.median(first),
+                Robust.spread(first) + 0.1 * scales.level() + 3 * scales.kit(),
                 dosed,
                 1.5 * scales.use(),
                 GROWTH * scales.use(),
-                bias,
+                0.05 * scales.level() + scales.kit(),
                 sources.size(),
                 Double.POSITIVE_INFINITY,
                 0,
                 parameter.balances());
+    }
+
+    /** The same question with only the stages that tell about the present. */
+    Question recent() {
+        int from = stages.size() - 1;
+        for (int sights = 0; from > 0 && sights < RECENT_READINGS; from--) {
+            sights += stages.get(from).sights().size();
+        }
+        if (from == 0) {
+            return this;
+        }
+        List<Stage> kept = new ArrayList<>(stages.subList(from, stages.size()));
+        kept.set(0, kept.get(0).lasting(0, 0));
+        List<Sight> sights = kept.stream().flatMap(s -> s.sights().stream()).toList();
+        Start later = start(parameter, sights, inflow.risePerDay(kept.get(0).day()), scales, sources);
+        return new Question(tank, parameter, readings, end, sources, scales, step, inflow, kept, later);
     }
 
     Trust trust() {
@@ -129,9 +143,9 @@ record Question(
 
     List<Grid.Axis> axes() {
         List<Grid.Axis> axes = new ArrayList<>();
-        axes.add(new Grid.Axis(USE_WANDER * scales.use(), 3, 1.2));
-        axes.add(new Grid.Axis(LEVEL_WANDER * scales.kit(), 3, 1.2));
-        axes.add(new Grid.Axis(scales.kit(), 1.35, scales.kitStated() ? 0.25 : 0.6));
+        axes.add(new Grid.Axis(USE_WANDER * scales.use(), 4, 1.2));
+        axes.add(new Grid.Axis(LEVEL_WANDER * scales.kit(), 4, 1.2));
+        axes.add(new Grid.Axis(scales.kit(), 1.5, scales.kitStated() ? 0.25 : 0.6));
         for (int i = 1; i < sources.size(); i++) {
             axes.add(new Grid.Axis(scales.kit(), 1.6, 0.6));
         }
@@ -166,11 +180,5 @@ record Question(
 
     double dosedNow() {
         return inflow.risePerDay(Inflows.noon(end));
-    }
-
-    long exactReadings() {
-        return readings.stream()
-                .filter(r -> r.amount() instanceof Amount.Exact || r.amount() instanceof Amount.Between)
-                .count();
     }
 }

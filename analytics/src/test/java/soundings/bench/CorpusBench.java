@@ -38,7 +38,7 @@ import soundings.sheet.CellRef;
 
 /**
  * Estimates on logs whose truth is known, past all reading of workbooks: a folder of cases, each with its truth.json.
- * Mistyped values go in as they were typed. Run: see DEVELOPERS.md, benches.
+ * Mistyped values go in as they were typed. Run: see the package.
  */
 public final class CorpusBench {
     private static final Set<String> SCORED = Set.of("alkalinity", "calcium", "iodine");

@@ -1,6 +1,7 @@
 package soundings.bench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,7 +18,7 @@ import soundings.reference.ReferenceTables;
 
 /**
  * Several hundred made-up tanks: how often the intervals hold the truth, and how far the use is off, against a Theil-Sen line
- * and a least-squares line through the last thirty days. Run: see DEVELOPERS.md, benches; arguments: tanks a test, first seed.
+ * and a least-squares line through the last thirty days. Run: see the package; arguments: tanks a test, first seed.
  */
 public final class EstimateBench {
     private static final int RECENT_DAYS = 30;
@@ -25,6 +26,7 @@ public final class EstimateBench {
     /** One tank's result. */
     private record Result(
             SimulatedTank.Kind kind,
+            long seed,
             SimulatedTank.Troubles troubles,
             double truth,
             Interval use,
@@ -77,6 +79,7 @@ public final class EstimateBench {
         Lines lines = new Lines(tank);
         return new Result(
                 kind,
+                tank.seed,
                 tank.troubles,
                 tank.use[tank.days],
                 e.use().orElseThrow(),
@@ -107,6 +110,7 @@ public final class EstimateBench {
                 r -> !r.troubles().unlogged()
                         && !r.troubles().typos()
                         && !r.troubles().stepChange());
+        worst();
     }
 
     private void row(String name, Predicate<Result> which) {
@@ -131,6 +135,27 @@ public final class EstimateBench {
                 sen,
                 squares,
                 error / Math.min(sen, squares));
+    }
+
+    /** The ten intervals furthest from the truth, for whoever wants to know why. */
+    private void worst() {
+        System.out.println("furthest off, in half widths:");
+        results.stream()
+                .sorted(Comparator.comparingDouble((Result r) -> -off(r)))
+                .limit(10)
+                .forEach(r -> System.out.printf(
+                        Locale.ROOT,
+                        "  %-10s seed %d  %.1f  true %.4g  use %s  %s%n",
+                        r.kind().parameter().id(),
+                        r.seed(),
+                        off(r),
+                        r.truth(),
+                        r.use(),
+                        r.troubles()));
+    }
+
+    private static double off(Result r) {
+        return Math.abs(r.truth() - r.use().mid()) / (r.use().high() - r.use().low()) * 2;
     }
 
     private static boolean inside(Result r, double scaled) {

@@ -44,6 +44,7 @@ final class SimulatedTank {
 
     private final Random random;
     private final Kind kind;
+    final long seed;
     final Troubles troubles;
     final int days;
     final double litres;
@@ -57,10 +58,15 @@ final class SimulatedTank {
     private final List<Point> points = new ArrayList<>();
 
     SimulatedTank(long seed, Kind kind) {
-        this.random = new Random(seed);
+        this(seed, kind, 45 + (int) Math.floorMod(seed * 7919, 180L));
+    }
+
+    SimulatedTank(long seed, Kind kind, int days) {
+        this.random = new Random(seed * 0x9E3779B97F4A7C15L);
         this.kind = kind;
+        this.seed = seed;
         this.troubles = Troubles.draw(random);
-        this.days = 45 + random.nextInt(180);
+        this.days = days;
         this.litres = 50 + random.nextInt(450);
         this.strength = kind.use() * litres / (5 + random.nextInt(45));
         this.use = new double[days + 1];
