@@ -64,7 +64,8 @@ record Question(
                 inflow,
                 Math.max(Inflows.noon(end), sights.get(sights.size() - 1).day()));
         double dosed = inflow.risePerDay(sights.get(0).day());
-        Start start = start(parameter, sights.stream().map(Timeline.Timed::sight).toList(), dosed, scales, sources);
+        Start start =
+                start(parameter, sights.stream().map(Timeline.Timed::sight).toList(), dosed, scales, sources);
         return new Question(tank, parameter, readings, end, sources, scales, step, inflow, stages, start);
     }
 
@@ -102,12 +103,9 @@ record Question(
         return Math.max(Math.max(usual / 4, Math.abs(dosed)), Math.abs(dosed - slope));
     }
 
-    private static Start start(
-            Parameter parameter, List<Sight> sights, double dosed, Scales scales, Sources sources) {
-        List<Double> first = sights.stream()
-                .limit(5)
-                .map(s -> s.reading().amount().about())
-                .toList();
+    private static Start start(Parameter parameter, List<Sight> sights, double dosed, Scales scales, Sources sources) {
+        List<Double> first =
+                sights.stream().limit(5).map(s -> s.reading().amount().about()).toList();
         return new Start(
                 Robust.median(first),
                 Robust.spread(first) + 0.1 * scales.level() + 3 * scales.kit(),

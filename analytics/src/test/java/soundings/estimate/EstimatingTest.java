@@ -55,7 +55,8 @@ class EstimatingTest {
                 readings.stream().map(r -> new Point(r, Use.USED, "")).toList();
         List<Series> series = List.of(new Series(Samples.ALKALINITY, points));
         TankHistory tank = new TankHistory("Reef A", OptionalDouble.of(100), series, doses, changes, List.of());
-        LocalDate last = readings.stream().map(Reading::date).max(LocalDate::compareTo).orElse(FIRST);
+        LocalDate last =
+                readings.stream().map(Reading::date).max(LocalDate::compareTo).orElse(FIRST);
         return new History(last, List.of(tank), Setup.EMPTY, List.of());
     }
 
@@ -106,9 +107,9 @@ class EstimatingTest {
     @Test
     void a_lasting_jump_is_a_change_nobody_wrote_down_and_not_a_row_of_mistypings() {
         List<Reading> readings = falling(7, 0.0, 30, 1);
-        falling(9, 0.0, 30, 2).forEach(r -> readings.add(reading(
-                (int) FIRST.until(r.date(), java.time.temporal.ChronoUnit.DAYS) + 33,
-                r.amount())));
+        falling(9, 0.0, 30, 2)
+                .forEach(r -> readings.add(
+                        reading((int) FIRST.until(r.date(), java.time.temporal.ChronoUnit.DAYS) + 33, r.amount())));
         Estimate e = estimate(history(readings, List.of(), List.of()));
 
         assertThat(e.setAside()).isEmpty();
@@ -149,7 +150,15 @@ class EstimatingTest {
         Setup.FreshMix mix = new Setup.FreshMix("", Samples.ALKALINITY, 8, "");
         History bare = history(readings, List.of(), changes);
         Setup setup = new Setup(
-                List.of(), List.of(mix), List.of(), List.of(), List.of(), List.of(), List.of(), java.util.Map.of(), List.of());
+                List.of(),
+                List.of(mix),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                java.util.Map.of(),
+                List.of());
         Estimate e = estimate(new History(bare.asOf(), bare.tanks(), setup, List.of()));
 
         assertThat(e.use().orElseThrow().low()).isLessThan(0);
@@ -166,7 +175,8 @@ class EstimatingTest {
         }
         Estimate after = estimate(history(readings, List.of(), List.of()));
 
-        assertThat(width(after.use().orElseThrow())).isGreaterThan(width(before.use().orElseThrow()));
+        assertThat(width(after.use().orElseThrow()))
+                .isGreaterThan(width(before.use().orElseThrow()));
         assertThat(after.use().orElseThrow().high()).isGreaterThan(0.1);
         assertThat(after.level().low()).isNotNegative();
     }
@@ -238,7 +248,10 @@ class EstimatingTest {
         TestsNeeded needed = TestsNeeded.forDrift(e, half * 0.85).orElseThrow();
 
         assertThat(needed.tests()).isPositive();
-        assertThat(needed.on()).hasSize(needed.tests()).first().isEqualTo(e.asOf().plusDays(3));
+        assertThat(needed.on())
+                .hasSize(needed.tests())
+                .first()
+                .isEqualTo(e.asOf().plusDays(3));
         assertThat(needed.halfWidth()).isLessThanOrEqualTo(half * 0.85);
         assertThat(TestsNeeded.forDrift(e, 1e-9)).isEmpty();
     }
@@ -258,10 +271,12 @@ class EstimatingTest {
     @Test
     void a_change_of_use_at_an_event_is_seen_and_none_is_not_invented() {
         List<Reading> readings = falling(9, 0.02, 45, 1);
-        falling(9 - 0.02 * 45, 0.08, 42, 2).forEach(r -> readings.add(reading(
-                (int) FIRST.until(r.date(), java.time.temporal.ChronoUnit.DAYS) + 45,
-                r.amount())));
-        TankHistory changed = history(readings.subList(0, readings.size()), List.of(), List.of()).tanks().get(0);
+        falling(9 - 0.02 * 45, 0.08, 42, 2)
+                .forEach(r -> readings.add(
+                        reading((int) FIRST.until(r.date(), java.time.temporal.ChronoUnit.DAYS) + 45, r.amount())));
+        TankHistory changed = history(readings.subList(0, readings.size()), List.of(), List.of())
+                .tanks()
+                .get(0);
         History both = history(readings, List.of(), List.of());
         EventEffects.EventEffect seen =
                 EventEffects.of(both, REFERENCE, changed, Samples.ALKALINITY, FIRST.plusDays(45));

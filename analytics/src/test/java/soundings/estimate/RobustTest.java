@@ -36,8 +36,8 @@ class RobustTest {
     /** NIST StRD Norris; the robust line by scipy 1.10.1 theilslopes. */
     @Test
     void a_robust_line_through_the_norris_data_is_that_of_the_reference() {
-        Robust.Line line =
-                Robust.line_S68(Checks.column("/checks/norris.csv", "x"), Checks.column("/checks/norris.csv", "y"), 1.96);
+        Robust.Line line = Robust.line_S68(
+                Checks.column("/checks/norris.csv", "x"), Checks.column("/checks/norris.csv", "y"), 1.96);
 
         assertThat(line.slope().mid()).isCloseTo(1.0021968365553604, within(1e-12));
         assertThat(line.intercept()).isCloseTo(-0.0640158172232077, within(1e-9));
@@ -55,8 +55,8 @@ class RobustTest {
     /** MannKendall.jl, test/runtests.jl. */
     @Test
     void a_hundred_rising_numbers_have_the_reference_statistic() {
-        MannKendall test =
-                MannKendall.of(IntStream.rangeClosed(1, 100).mapToObj(i -> (double) i).toList());
+        MannKendall test = MannKendall.of(
+                IntStream.rangeClosed(1, 100).mapToObj(i -> (double) i).toList());
 
         assertThat(test.s()).isEqualTo(4950);
         assertThat(test.variance()).isCloseTo(112750, within(1e-9));
@@ -77,8 +77,13 @@ class RobustTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"8.2;7.9;8.0;7.7, 0.1", "420;425;410;435, 5", "430;420;450;410, 10", "2.93;2.68;2.57;2.46, 0.01",
-        "0.06;0.04;0.10;0.08, 0.02"})
+    @CsvSource({
+        "8.2;7.9;8.0;7.7, 0.1",
+        "420;425;410;435, 5",
+        "430;420;450;410, 10",
+        "2.93;2.68;2.57;2.46, 0.01",
+        "0.06;0.04;0.10;0.08, 0.02"
+    })
     void the_step_of_a_kit_shows_in_the_figures(String written, double step) {
         List<Double> values =
                 java.util.Arrays.stream(written.split(";")).map(Double::valueOf).toList();
