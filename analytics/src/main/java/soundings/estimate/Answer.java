@@ -229,6 +229,10 @@ final class Answer {
             caveats.add("the level moved by about " + amount(Math.sqrt(jump.jump())) + " shortly before "
                     + date(jump.day()) + " with no dose or change on record");
         }
+        if (question.parameter().balances() && empty()) {
+            caveats.add(
+                    "the level lies at or near zero, where less is used than would be: the use may be higher than stated");
+        }
         if (check.tooLarge()) {
             caveats.add("the readings scatter more than the model allows; the intervals were widened for it");
         }
@@ -238,6 +242,12 @@ final class Answer {
         plain.filter(p -> p.low() > use.high() || p.high() < use.low())
                 .ifPresent(p -> caveats.add("a plain line through the last " + PLAIN_DAYS + " days gives another use: "
                         + amount(p.mid()) + " a day"));
+    }
+
+    /** Whether the last tests leave the level at zero, as far as the kit can tell. */
+    private boolean empty() {
+        Smoother.Belief last = smoothed.get(smoothed.size() - 1).before();
+        return last.mean() < 2 * fitted.best().spread().kit(0) && question.dosedNow() > 0;
     }
 
     private String amount(double value) {

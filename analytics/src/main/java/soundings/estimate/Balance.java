@@ -20,6 +20,8 @@ import java.util.Arrays;
 final class Balance {
     private static final double CLIP_WITHIN = 5;
     private static final double TINY = 1e-12;
+    /** Days' worth of growth by which the use may wander, in a day's square root, while nothing is left to see it by. */
+    private static final double AT_ZERO = 5;
 
     private final Start start;
     private final Spread spread;
@@ -109,7 +111,7 @@ final class Balance {
             now += dt;
         }
         p[0] += stage.jump();
-        return clip();
+        return clip(dt);
     }
 
     boolean stepIsOn() {
@@ -152,16 +154,23 @@ final class Balance {
         p[n + 1] += use;
     }
 
-    private double clip() {
+    /**
+     * The ties are cut by the square of the share above zero, more than the matched covariance asks, and the use is let wander
+     * while the level lies at zero: the match of moments there is rough, and a row of zeros would otherwise make the use look
+     * known. Found on made-up tanks that ran empty; no source.
+     */
+    private double clip(double dt) {
         double sd = Math.sqrt(Math.max(p[0], TINY));
         if (!start.floor() || mean[LEVEL] > CLIP_WITHIN * sd) {
             return 1;
         }
         Gauss.Moments clipped = Gauss.clippedAtZero(mean[LEVEL], sd);
         mean[LEVEL] = clipped.mean();
-        scaleLevel(clipped.probability());
+        scaleLevel(clipped.probability() * clipped.probability());
+        double unseen = AT_ZERO * spread.growth();
+        p[n + 1] += (1 - clipped.probability()) * unseen * unseen * dt;
         p[0] = clipped.variance() + TINY;
-        return clipped.probability();
+        return clipped.probability() * clipped.probability();
     }
 
     private void scaleLevel(double factor) {
