@@ -21,7 +21,9 @@ final class Limits {
     static final int MERGES = 100_000;
     static final int ROWS = 1 << 20;
     static final int COLUMNS = 1 << 14;
-    static final int TEXT_LENGTH = 32_767;
+
+    /** Twice what the OOXML grid allows in one cell: older programs and other grids went up to this. */
+    static final int TEXT_LENGTH = 65_535;
 
     /** The longest stretch of XML bytes without a tag: a full cell text written wholly in character references. */
     static final int UNTAGGED_BYTES = 1 << 20;

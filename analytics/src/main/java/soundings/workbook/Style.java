@@ -38,7 +38,8 @@ final class Style {
         return new Value.Moment(number, Serials.moment(number, from1904), shows.get());
     }
 
-    Value.Shows showsOr(Value.Shows otherwise) {
-        return shows.orElse(otherwise);
+    /** What the format shows of a day number, if it shows one. */
+    Optional<Value.Shows> shows() {
+        return shows;
     }
 }

@@ -28,7 +28,7 @@ public final class WorkbookReader {
                 ? file.toString()
                 : file.getFileName().toString();
         try {
-            return read(name, bytes(file));
+            return read(name, bytes(file), password);
         } catch (Refusal refusal) {
             throw refusal.naming(name);
         } catch (OutOfMemoryError | StackOverflowError tooMuch) {
@@ -60,12 +60,12 @@ public final class WorkbookReader {
         }
     }
 
-    private static Book read(String name, byte[] file) {
+    private static Book read(String name, byte[] file, Optional<String> password) {
         return switch (FileKind.of(file)) {
             case EMPTY ->
                 throw Refusal.because("is empty. Open the log in your spreadsheet program and save it again.");
             case ZIP -> readPackage(name, file);
-            case COMPOUND -> throw notAWorkbook("an older workbook");
+            case COMPOUND -> CompoundFile.read(name, file, password);
             case OLDER_BINARY ->
                 throw Refusal.because(
                         "was written by a spreadsheet program of before 1995. Save it as .xlsx and try again.");
@@ -77,13 +77,24 @@ public final class WorkbookReader {
         };
     }
 
-    private static Refusal notAWorkbook(String what) {
+    static Refusal beforeCompoundFiles() {
+        return Refusal.because(
+                "was saved in a form of the early 1990s that is not read. Save it as .xlsx and try again.");
+    }
+
+    static Refusal notAWorkbook(String what) {
         return Refusal.because(
                 "is not a workbook but " + what + ". Save the log as .xlsx, .xls, .ods or .csv and try again.");
     }
 
-    private static Book readPackage(String name, byte[] file) {
+    static Book readPackage(String name, byte[] file) {
         ZipParts parts = ZipParts.of(file);
+        if (OdsReader.isSpreadsheet(parts)) {
+            return OdsReader.read(name, parts);
+        }
+        if (parts.has("xl/workbook.bin")) {
+            throw Refusal.because("is a workbook in binary form (.xlsb). Save it as .xlsx and try again.");
+        }
         return XlsxReader.findWorkbookPart(parts)
                 .map(part -> XlsxReader.read(name, parts, part))
                 .orElseThrow(() -> notAWorkbook("a zip archive or a document of another kind"));

@@ -1,13 +1,11 @@
 package soundings.workbook;
 
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import soundings.sheet.Book;
 import soundings.sheet.Book.Caveat;
-import soundings.sheet.CellRef;
 import soundings.sheet.Grid;
 import soundings.workbook.Relations.Relation;
 
@@ -49,7 +47,7 @@ final class XlsxReader {
         return new Book(name, reader.grids, reader.caveats);
     }
 
-    private Optional<java.io.InputStream> partOfType(String type) {
+    private Optional<InputStream> partOfType(String type) {
         return relations.findTarget(type).flatMap(parts::findPart);
     }
 
@@ -83,13 +81,11 @@ final class XlsxReader {
 
     private void readCells(SheetEntry entry, String target, XlsxContext context) {
         Relations sheetRelations = Relations.of(parts, ZipParts.key(target));
-        Map<CellRef, String> notes = new TreeMap<>(XlsxNotes.of(parts, sheetRelations));
+        SheetCells cells = new SheetCells(XlsxNotes.of(parts, sheetRelations));
         try (Xml xml = Xml.of(parts.part(target))) {
-            XlsxSheet sheet = XlsxSheet.read(xml, context, notes);
-            grids.add(Grid.of(entry.name(), entry.hidden(), sheet.cells(), sheet.merges()));
-            Caveats.looseNotes(entry.name(), notes, caveats);
-            Caveats.partlyStruck(entry.name(), sheet.partlyStruck(), caveats);
+            XlsxSheet.read(xml, context, cells);
         }
+        grids.add(cells.grid(entry.name(), entry.hidden(), caveats));
         XlsxCaveats.ofSheet(entry.name(), parts, sheetRelations, caveats);
     }
 

@@ -1,26 +1,17 @@
 package soundings.workbook;
 
-import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import soundings.sheet.Cell;
 import soundings.sheet.CellRef;
-import soundings.sheet.Region;
 import soundings.sheet.Value;
-import soundings.sheet.Value.Shows;
 
 /** One worksheet part, read from front to back: keeps the cells that hold something, and the merged areas. */
 final class XlsxSheet {
     private static final String NO_VALUE = "no value";
 
     private final XlsxContext book;
-    private final Map<CellRef, String> notes;
-    private final List<Cell> cells = new ArrayList<>();
-    private final List<Region> merges = new ArrayList<>();
-    private final List<CellRef> partlyStruck = new ArrayList<>();
+    private final SheetCells cells;
     private final BitSet hiddenColumns = new BitSet();
     private boolean rowHidden;
     private long row = -1;
@@ -31,31 +22,16 @@ final class XlsxSheet {
 
     private Style style = Style.PLAIN;
 
-    private XlsxSheet(XlsxContext book, Map<CellRef, String> notes) {
+    private XlsxSheet(XlsxContext book, SheetCells cells) {
         this.book = book;
-        this.notes = notes;
+        this.cells = cells;
     }
 
-    /** @param notes by place; those of cells that hold something are taken out */
-    static XlsxSheet read(Xml xml, XlsxContext book, Map<CellRef, String> notes) {
-        XlsxSheet sheet = new XlsxSheet(book, notes);
+    static void read(Xml xml, XlsxContext book, SheetCells into) {
+        XlsxSheet sheet = new XlsxSheet(book, into);
         while (xml.nextStart()) {
             sheet.element(xml);
         }
-        return sheet;
-    }
-
-    List<Cell> cells() {
-        return cells;
-    }
-
-    List<Region> merges() {
-        return merges;
-    }
-
-    /** Cells whose text is struck out in part: which part counts is for a person to say. */
-    List<CellRef> partlyStruck() {
-        return partlyStruck;
     }
 
     private void element(Xml xml) {
@@ -63,7 +39,7 @@ final class XlsxSheet {
             case "c" -> readCell(xml);
             case "row" -> startRow(xml);
             case "col" -> readColumns(xml);
-            case "mergeCell" -> readMerge(xml);
+            case "mergeCell" -> xml.attribute("ref").flatMap(A1::findRegion).ifPresent(cells::merge);
             default -> {}
         }
     }
@@ -80,13 +56,6 @@ final class XlsxSheet {
         int last = Math.min(xml.number("max", first), Limits.COLUMNS);
         if (xml.flag("hidden") && first >= 1 && last >= first) {
             hiddenColumns.set(first - 1, last);
-        }
-    }
-
-    private void readMerge(Xml xml) {
-        xml.attribute("ref").flatMap(A1::findRegion).ifPresent(merges::add);
-        if (merges.size() > Limits.MERGES) {
-            throw Refusal.tooLarge("one sheet has more than " + Limits.MERGES + " merged areas");
         }
     }
 
@@ -173,7 +142,7 @@ final class XlsxSheet {
     }
 
     private Value isoDate(String stored) {
-        return IsoMoments.find(stored.trim(), book.from1904(), style.showsOr(Shows.DATE_AND_TIME))
+        return IsoMoments.find(stored.trim(), book.from1904(), style.shows())
                 .orElse(new Value.Text(Limits.text(stored)));
     }
 
@@ -181,7 +150,7 @@ final class XlsxSheet {
         if (!entry.empty()) {
             keep(entry.value(), formula, entry.struck() == RichText.Struck.ALL);
             if (entry.struck() == RichText.Struck.PART) {
-                partlyStruck.add(cells.get(cells.size() - 1).at());
+                cells.partlyStruck(Limits.place(row, column));
             }
         }
     }
@@ -189,9 +158,6 @@ final class XlsxSheet {
     private void keep(Value value, boolean formula, boolean struck) {
         CellRef at = Limits.place(row, column);
         boolean hidden = rowHidden || hiddenColumns.get(at.column());
-        String note =
-                notes.isEmpty() ? "" : Optional.ofNullable(notes.remove(at)).orElse("");
-        cells.add(new Cell(at, value, style.look(hidden, formula, struck), note));
-        Limits.cells(cells.size());
+        cells.add(at, value, style.look(hidden, formula, struck));
     }
 }

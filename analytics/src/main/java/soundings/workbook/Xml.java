@@ -108,6 +108,11 @@ final class Xml implements AutoCloseable {
         return reader.getAttributeValue(index);
     }
 
+    /** The namespace of an attribute, where two of one local name must be told apart. */
+    String attributeSpace(int index) {
+        return reader.getAttributeNamespace(index) == null ? "" : reader.getAttributeNamespace(index);
+    }
+
     Optional<String> attribute(String name) {
         for (int i = 0; i < reader.getAttributeCount(); i++) {
             if (reader.getAttributeLocalName(i).equals(name)) {
