@@ -26,6 +26,7 @@ import soundings.log.Reading;
 /** What of the companion workbook can be filled in from a log: names and how columns were read, never a number. */
 final class SetupFilling {
     private static final String RESULTS = "result";
+    private static final int LONGEST_HEADER = 120;
 
     private final Log log;
     private final Reference reference;
@@ -62,7 +63,10 @@ final class SetupFilling {
             case "Kits" -> kits();
             case "Pumps" -> pumps();
             case "Columns" ->
-                log.blocks().stream().flatMap(b -> b.columns().stream().map(c -> column(b, c)));
+                log.blocks().stream()
+                        .flatMap(b -> b.columns().stream()
+                                .filter(SetupFilling::canBeNamed)
+                                .map(c -> column(b, c)));
             default -> PreferenceRows.ALL.stream();
         };
     }
@@ -180,8 +184,15 @@ final class SetupFilling {
         return all.stream().collect(Collectors.groupingBy(by, LinkedHashMap::new, Collectors.toList()));
     }
 
+    /** A column without a heading of its own cannot be told from others, one without entries needs no word. */
+    private static boolean canBeNamed(ColumnReading column) {
+        return column.cells() > 0
+                && !column.header().isBlank()
+                && column.header().length() <= LONGEST_HEADER;
+    }
+
     /** What is written in the log is filled in; what was worked out is left to the keeper to confirm. */
-    private static Map<String, String> column(BlockReading block, ColumnReading column) {
+    private Map<String, String> column(BlockReading block, ColumnReading column) {
         Map<String, String> cells = new LinkedHashMap<>();
         cells.put("Sheet", block.sheet());
         cells.put("Block", block.region());
@@ -189,7 +200,8 @@ final class SetupFilling {
         if (!column.inferred().contains(Inferred.PARAMETER) && !isUnused(column)) {
             cells.put("Meaning", column.meaning());
         }
-        if (!column.inferred().contains(Inferred.UNIT)) {
+        boolean aTest = reference.findParameter(column.meaning()).isPresent();
+        if (aTest && !column.inferred().contains(Inferred.UNIT)) {
             cells.put("Unit", column.unit());
         }
         if (!column.inferred().contains(Inferred.TANK)) {

@@ -19,7 +19,7 @@ final class StarterForms {
             new Test("magnesium", "Magnesium (mg/L)", 13),
             new Test("nitrate", "Nitrate (mg/L)", 11),
             new Test("phosphate", "Phosphate (mg/L)", 12),
-            new Test("ammonia", "Ammonia (mg/L N)", 12),
+            new Test("ammonia", "Total ammonia nitrogen (mg/L)", 16),
             new Test("nitrite", "Nitrite (mg/L)", 11));
 
     private static final String TANKS = Choices.filled("Tanks", "Tank");

@@ -3,6 +3,7 @@ package soundings.xlsx;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -36,6 +37,19 @@ public final class XlsxReport {
             ByteArrayOutputStream written = new ByteArrayOutputStream(1 << 18);
             workbook.write(written);
             SameBytes.repack(written.toByteArray(), report.pages.rows(), out);
+        }
+    }
+
+    /**
+     * Loads what writing a report needs. A run that reads and works things out first may call this beside it: the library takes
+     * longer to wake up than to write.
+     */
+    public static void prepare() {
+        try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+            workbook.createSheet().createFreezePane(1, 1);
+            workbook.write(OutputStream.nullOutputStream());
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
         }
     }
 
