@@ -1,8 +1,10 @@
 package soundings.advice;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import soundings.chemistry.Parameter;
@@ -18,19 +20,33 @@ public final class Advising {
     private Advising() {}
 
     public static Advice of(History history, Estimates estimates, Reference reference) {
+        List<Matter> matters = history.tanks().stream()
+                .flatMap(t ->
+                        parameters(t, reference).stream().map(p -> new Matter(history, t, p, estimates, reference)))
+                .toList();
         List<Judgement> judgements = new ArrayList<>();
-        List<Recommendation> recommendations = new ArrayList<>();
-        for (TankHistory tank : history.tanks()) {
-            for (Parameter parameter : parameters(tank, reference)) {
-                Matter matter = new Matter(history, tank, parameter, estimates, reference);
-                Judgement judgement = Judging.of(matter);
-                if (tank.findSeries(parameter).isPresent()) {
-                    judgements.add(judgement);
-                }
-                Dosing.of(matter, judgement).ifPresent(recommendations::add);
+        List<Recommendation> doses = new ArrayList<>();
+        for (Matter matter : matters) {
+            Judgement judgement = Judging.of(matter);
+            if (matter.tank().findSeries(matter.parameter()).isPresent()) {
+                judgements.add(judgement);
             }
+            Dosing.of(matter, judgement).ifPresent(doses::add);
         }
-        return new Advice(judgements, recommendations);
+        List<Supply> supplies = Supplies.of(history, reference);
+        return new Advice(
+                judgements,
+                doses,
+                Actions.of(history, matters, judgements, doses, supplies),
+                supplies,
+                DayPlans.of(history, supplies),
+                insights(matters));
+    }
+
+    private static List<Insight> insights(List<Matter> matters) {
+        Map<String, Matter> oneOfEach = new LinkedHashMap<>();
+        matters.forEach(m -> oneOfEach.putIfAbsent(m.tank().tank(), m));
+        return oneOfEach.values().stream().flatMap(m -> Insights.of(m).stream()).toList();
     }
 
     /** Tested or dosed, in the reference's order. */

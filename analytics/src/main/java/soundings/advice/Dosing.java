@@ -18,6 +18,7 @@ final class Dosing {
     private static final double SHARE_OF_RANGE = 0.25;
 
     private static final double LIKELY = 0.5;
+    private static final double MARKEDLY = 0.1;
 
     private Dosing() {}
 
@@ -94,7 +95,8 @@ final class Dosing {
         Optional<Correction> correction = target.flatMap(t -> Correcting.of(sum, t));
         double leaves =
                 target.map(t -> Ahead.leaving(sum.estimate().ahead(), t)).orElse(0.0);
-        boolean proposes = proposes(sum, keeps, leaves);
+        boolean proposes = proposes(
+                sum, keeps, target.map(t -> helps(sum, keeps, correction, t)).orElse(false));
         List<String> why = reasons(sum, keeps, leaves, proposes);
         target.ifPresent(t -> why.addAll(Correcting.words(sum, t, correction)));
         sum.estimate().caveats().forEach(why::add);
@@ -112,18 +114,31 @@ final class Dosing {
                 target.map(t -> outlook(sum, proposes ? keeps.mid() : sum.feed().presentMlPerDay(), correction, t)));
     }
 
-    private static boolean proposes(Sum sum, Interval keeps, double leaves) {
+    private static boolean proposes(Sum sum, Interval keeps, boolean helps) {
         double present = sum.feed().presentMlPerDay();
         boolean outside = present < keeps.low() || present > keeps.high();
         double width = sum.matter().target().map(t -> t.high() - t.low()).orElse(0.0);
         double shift = Math.abs(keeps.mid() - present) * sum.risePerMl() * Judging.DAYS_AHEAD;
-        boolean differs = Math.abs(keeps.mid() - present) > 0.02 * Math.max(present, keeps.mid());
-        return differs && ((outside && shift >= SHARE_OF_RANGE * width) || leaves >= LIKELY);
+        return (outside && shift >= SHARE_OF_RANGE * width && shift > 0) || helps;
+    }
+
+    /** Whether the tank is likely to leave its range, a correction counted in, and markedly less so with the dose that keeps it. */
+    private static boolean helps(Sum sum, Interval keeps, Optional<Correction> correction, TargetRange target) {
+        double present = sum.feed().presentMlPerDay();
+        double leaves = lastOutside(followed(sum, present, correction), target);
+        return leaves >= LIKELY && lastOutside(followed(sum, keeps.mid(), correction), target) < leaves - MARKEDLY;
+    }
+
+    private static List<Estimate.Day> followed(Sum sum, double mlPerDay, Optional<Correction> correction) {
+        double more = (mlPerDay - sum.feed().presentMlPerDay()) * sum.risePerMl();
+        double raise = correction.map(c -> c.ml() * sum.risePerMl()).orElse(0.0);
+        return Ahead.with(
+                sum.estimate(), more, raise, correction.map(Correction::days).orElse(0));
     }
 
     private static List<String> reasons(Sum sum, Interval keeps, double leaves, boolean proposes) {
         List<String> why = new ArrayList<>();
-        String span = Phrases.small(keeps.low()) + " to " + Phrases.ml(keeps.high()) + " a day";
+        String span = Phrases.millilitres(keeps.low()) + " to " + Phrases.ml(keeps.high()) + " a day";
         boolean within =
                 sum.feed().presentMlPerDay() >= keeps.low() && sum.feed().presentMlPerDay() <= keeps.high();
         why.add("the use is " + Phrases.small(sum.use().mid())
@@ -148,10 +163,7 @@ final class Dosing {
 
     private static Outlook outlook(Sum sum, double mlPerDay, Optional<Correction> correction, TargetRange target) {
         List<Estimate.Day> unchanged = sum.estimate().ahead();
-        double more = (mlPerDay - sum.feed().presentMlPerDay()) * sum.risePerMl();
-        double raise = correction.map(c -> c.ml() * sum.risePerMl()).orElse(0.0);
-        List<Estimate.Day> followed = Ahead.with(
-                sum.estimate(), more, raise, correction.map(Correction::days).orElse(0));
+        List<Estimate.Day> followed = followed(sum, mlPerDay, correction);
         return new Outlook(unchanged, followed, Ahead.leaving(unchanged, target), lastOutside(followed, target));
     }
 

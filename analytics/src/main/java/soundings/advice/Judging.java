@@ -17,6 +17,8 @@ final class Judging {
     /** A drift counts when it crosses a quarter of the range in the days ahead. */
     private static final double SHARE_OF_RANGE = 0.25;
 
+    private static final double STAYS = 0.95;
+
     static final int DAYS_AHEAD = 30;
 
     private Judging() {}
@@ -179,11 +181,17 @@ final class Judging {
 
     private static String because(Matter matter, Estimate estimate, TargetRange target, Chances chances) {
         Parameter parameter = matter.parameter();
-        String ahead = chances.lowThen() > chances.highThen()
-                ? Phrases.percent(chances.lowThen()) + " likely to be below it in " + DAYS_AHEAD + " days"
-                : Phrases.percent(chances.highThen()) + " likely to be above it in " + DAYS_AHEAD + " days";
+        String ahead = chances.insideThen() >= STAYS
+                ? "it is likely to stay inside for " + DAYS_AHEAD + " days"
+                : leaving(chances);
         return "the level is " + Phrases.between(estimate.level(), parameter) + ", " + moving(estimate, parameter)
                 + "; " + range(target) + "; " + ahead + " if nothing changes";
+    }
+
+    private static String leaving(Chances chances) {
+        return chances.lowThen() > chances.highThen()
+                ? Phrases.percent(chances.lowThen()) + " likely to be below it in " + DAYS_AHEAD + " days"
+                : Phrases.percent(chances.highThen()) + " likely to be above it in " + DAYS_AHEAD + " days";
     }
 
     private static String moving(Estimate estimate, Parameter parameter) {

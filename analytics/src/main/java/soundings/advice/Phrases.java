@@ -15,8 +15,12 @@ final class Phrases {
 
     /** At least two digits that count, for amounts a day, which may be far smaller than the level. */
     static String small(double value) {
+        return significant(value, 2);
+    }
+
+    private static String significant(double value, int digits) {
         double size = Math.abs(value);
-        int decimals = size == 0 ? 0 : Math.max(0, 1 - (int) Math.floor(Math.log10(size)));
+        int decimals = size == 0 ? 0 : Math.max(0, digits - 1 - (int) Math.floor(Math.log10(size)));
         return number(value, Math.min(decimals, 7));
     }
 
@@ -44,7 +48,12 @@ final class Phrases {
     }
 
     static String ml(double ml) {
-        return small(ml) + " mL";
+        return millilitres(ml) + " mL";
+    }
+
+    /** Three digits that count; a pump is set no finer. */
+    static String millilitres(double ml) {
+        return significant(ml, 3);
     }
 
     static String name(Parameter parameter) {

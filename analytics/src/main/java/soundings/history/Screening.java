@@ -50,6 +50,7 @@ final class Screening {
     static List<Point> of(Parameter parameter, List<Reading> readings, Disturbance disturbance, double floor) {
         Screening screening = new Screening(parameter, readings, disturbance, floor);
         screening.setAsideTheWorst();
+        screening.takeBackAnotherSource();
         screening.takeBackAFall();
         return screening.points();
     }
@@ -191,6 +192,34 @@ final class Screening {
         double scatter = n == 0 ? 0 : 1.4826 * Medians.of(off, n);
         double least = 0.005 * parameter.plausibleHigh() + floorShare(parameter) * typical;
         return Math.max(scatter, Math.max(Math.min(least, 0.25 * typical + floor), floor) + 1e-9);
+    }
+
+    /** A laboratory, or another kit, that agrees with itself reads differently; it did not mistype each time. */
+    private void takeBackAnotherSource() {
+        for (int i = 0; i < level.length; i++) {
+            if (!open[i] && isPlausible(level[i]) && agreesWithItsOwn(i)) {
+                open[i] = true;
+                because[i] = "";
+            }
+        }
+    }
+
+    private boolean agreesWithItsOwn(int i) {
+        double[] own = new double[level.length];
+        int n = 0;
+        for (int j = 0; j < level.length; j++) {
+            if (j != i && isPlausible(level[j]) && source(j).equals(source(i))) {
+                own[n++] = level[j];
+            }
+        }
+        boolean alone = n == level.length - 1;
+        return n > 0 && !alone && Math.abs(Medians.of(own, n) - level[i]) <= NEAR_SPREADS * spread;
+    }
+
+    /** Who tested: the kit or laboratory where one is named, else the sheet it stands on. */
+    private String source(int i) {
+        Reading reading = readings.get(i);
+        return reading.method().isEmpty() ? "sheet " + reading.at().sheet() : reading.method();
     }
 
     /** A level no tank is said to have, reached step by step, is the tank's: a fall of alkalinity to nothing must not be hidden. */

@@ -78,6 +78,30 @@ class ScreeningTest {
     }
 
     @Test
+    void a_laboratory_that_agrees_with_itself_is_believed_beside_a_home_test_that_differs() {
+        WrittenLog log = new WrittenLog(REFERENCE)
+                .readings(SmallReference.IODINE, 0, 3, .02, .02, .03, .02, .02, .02, .03, .02, .02, .02, .02, .02)
+                .sheet("Laboratory")
+                .readings(SmallReference.IODINE, 4, 10, .2, .21, .2);
+
+        assertThat(log.history(Setup.EMPTY).tanks().get(0).series().get(0).points())
+                .allMatch(Point::used);
+    }
+
+    @Test
+    void one_mistyping_on_the_other_sheet_is_still_set_aside() {
+        WrittenLog log = new WrittenLog(REFERENCE)
+                .readings(SmallReference.CALCIUM, 0, 3, 420, 425, 415, 420, 420, 425, 420)
+                .sheet("Laboratory")
+                .readings(SmallReference.CALCIUM, 4, 5, 418, 240, 421);
+
+        assertThat(log.history(Setup.EMPTY).tanks().get(0).series().get(0).points())
+                .filteredOn(p -> !p.used())
+                .singleElement()
+                .satisfies(p -> assertThat(p.reading().amount().about()).isEqualTo(240));
+    }
+
+    @Test
     void a_great_dose_by_hand_explains_a_jump() {
         WrittenLog log = new WrittenLog(REFERENCE)
                 .readings(SmallReference.CALCIUM, 0, 3, 300, 302, 298, 420, 300, 301, 299)

@@ -1,0 +1,130 @@
+package soundings.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import soundings.advice.Action.Urgency;
+import soundings.advice.Recommendation.Correction;
+import soundings.advice.Recommendation.Withheld;
+import soundings.history.DoseCourse;
+import soundings.history.History;
+import soundings.history.TankHistory;
+
+/** The month's jobs, what may kill first. */
+final class Actions {
+    private Actions() {}
+
+    static List<Action> of(
+            History history,
+            List<Matter> matters,
+            List<Judgement> judgements,
+            List<Recommendation> doses,
+            List<Supply> supplies) {
+        List<Action> actions = new ArrayList<>();
+        Map<List<Object>, Matter> bySubject = new LinkedHashMap<>();
+        matters.forEach(
+                m -> bySubject.put(List.of(m.tank().tank(), m.parameter().id()), m));
+        for (Judgement j : judgements) {
+            Optional.ofNullable(bySubject.get(List.of(j.tank(), j.parameter().id())))
+                    .ifPresent(m -> {
+                        Dangers.of(m, j).ifPresent(actions::add);
+                        Tests.of(m, j).ifPresent(actions::add);
+                    });
+        }
+        doses.forEach(r -> of(r).ifPresent(actions::add));
+        supplies.forEach(s -> actions.addAll(SupplyActions.of(s, history.asOf())));
+        history.tanks().forEach(t -> actions.addAll(unknown(t, history)));
+        return ranked(actions);
+    }
+
+    /** The most pressing first, the surest of those next; what would be said twice is said once. */
+    static List<Action> ranked(List<Action> actions) {
+        Map<List<String>, Action> once = new LinkedHashMap<>();
+        actions.forEach(a -> once.putIfAbsent(List.of(a.tank(), a.what()), a));
+        return once.values().stream()
+                .sorted(Comparator.comparing(Action::urgency)
+                        .thenComparing(Comparator.comparing(Action::sure).reversed()))
+                .toList();
+    }
+
+    private static Optional<Action> of(Recommendation r) {
+        if (r.withheld().isPresent()) {
+            return Optional.of(withheld(r, r.withheld().get()));
+        }
+        return r.proposedMlPerDay().isPresent() || r.correction().isPresent() ? Optional.of(dose(r)) : Optional.empty();
+    }
+
+    private static Action dose(Recommendation r) {
+        double leaves = r.outlook().map(o -> o.leavesUnchanged()).orElse(0.0);
+        boolean soon = r.correction().isPresent() || leaves >= Judging.SURE;
+        return new Action(
+                soon ? Urgency.SOON : Urgency.MONTH,
+                r.tank(),
+                Optional.of(r.parameter()),
+                order(r),
+                r.why(),
+                Math.max(leaves, 0.9),
+                Cautions.of(r.parameter()),
+                r.restsOn());
+    }
+
+    private static String order(Recommendation r) {
+        List<String> parts = new ArrayList<>();
+        r.proposedMlPerDay()
+                .ifPresent(p -> parts.add("dose " + Phrases.ml(p.mid()) + " of " + r.additive() + " a day"
+                        + (r.presentMlPerDay().isPresent()
+                                ? " in place of "
+                                        + Phrases.millilitres(
+                                                r.presentMlPerDay().getAsDouble())
+                                : "")));
+        r.correction().ifPresent(c -> parts.add(correction(r, c)));
+        String order = String.join(", and ", parts);
+        return order.substring(0, 1).toUpperCase(Locale.ROOT) + order.substring(1);
+    }
+
+    private static String correction(Recommendation r, Correction c) {
+        String days = c.days() == 1 ? "on one day" : "over " + c.days() + " days";
+        return "give " + Phrases.ml(c.ml()) + " of " + r.additive() + " once, " + days + ", to raise "
+                + Phrases.name(r.parameter());
+    }
+
+    private static Action withheld(Recommendation r, Withheld why) {
+        boolean untested = why.reason() == Recommendation.Reason.NOT_TESTED;
+        return new Action(
+                untested ? Urgency.MONTH : Urgency.HANDY,
+                r.tank(),
+                Optional.of(r.parameter()),
+                why.wouldLift(),
+                List.of("no dose of " + r.additive() + " is proposed: " + why.message()),
+                1,
+                "",
+                r.restsOn());
+    }
+
+    /** Additives that go in and that nobody has described. */
+    private static List<Action> unknown(TankHistory tank, History history) {
+        return tank.doses().stream()
+                .filter(c -> c.additive().isEmpty() && c.mlPerDayOn(history.asOf()) > 0)
+                .map(c -> unknown(tank, c, history))
+                .toList();
+    }
+
+    private static Action unknown(TankHistory tank, DoseCourse course, History history) {
+        return new Action(
+                Urgency.HANDY,
+                tank.tank(),
+                Optional.empty(),
+                "Enter what " + course.name() + " raises and how strong it is in the setup workbook, sheet Additives",
+                List.of("it goes in at " + Phrases.ml(course.mlPerDayOn(history.asOf()))
+                        + " a day, and nothing is known of it"),
+                1,
+                "",
+                course.findStep(history.asOf())
+                        .map(s -> List.of(s.at().place()))
+                        .orElse(List.of()));
+    }
+}

@@ -1,0 +1,212 @@
+package soundings.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import soundings.chemistry.Calcification;
+import soundings.chemistry.Ions;
+import soundings.chemistry.Names;
+import soundings.chemistry.Parameter;
+import soundings.chemistry.PhScale;
+import soundings.chemistry.TankWater;
+import soundings.estimate.Estimate;
+import soundings.quantity.Amount;
+import soundings.quantity.Interval;
+
+/** What several tests of one tank tell together; each only where all it needs was tested lately. */
+final class Insights {
+    /** A salinity nearer to 35 than this leaves the ions as they are read. */
+    private static final double SALINITY_SLACK = 0.5;
+
+    private Insights() {}
+
+    /** @param any a matter of the tank, whatever its parameter */
+    static List<Insight> of(Matter any) {
+        List<Insight> insights = new ArrayList<>();
+        calcification(any).ifPresent(insights::add);
+        aragonite(any).ifPresent(insights::add);
+        carbonDioxide(any).ifPresent(insights::add);
+        freeAmmonia(any).ifPresent(insights::add);
+        insights.addAll(atStandardSalinity(any));
+        return insights;
+    }
+
+    private static Optional<Insight> calcification(Matter any) {
+        Optional<Interval> alkalinity = use(any, "alkalinity");
+        Optional<Interval> calcium = use(any, "calcium");
+        if (alkalinity.isEmpty() || calcium.isEmpty()) {
+            return Optional.empty();
+        }
+        Calcification.Finding finding = Calcification.judge(alkalinity.get(), calcium.get());
+        boolean told = finding.verdict() != Calcification.Verdict.CANNOT_TELL || finding.probability() > 0;
+        String sure = told ? " (" + Phrases.percent(finding.probability()) + ")" : "";
+        return Optional.of(insight(
+                any,
+                Insight.Kind.CALCIFICATION,
+                "calcium used for each dKH used",
+                told ? Optional.of(finding.ratio()) : Optional.empty(),
+                "mg/L per dKH",
+                finding.verdict().words() + sure + "; pure calcium carbonate takes "
+                        + Phrases.number(Calcification.calciumPerDkh(), 2) + " mg/L for each dKH",
+                "alkalinity",
+                "calcium"));
+    }
+
+    private static Optional<Interval> use(Matter any, String id) {
+        return any.of(id).filter(m -> !m.isStale()).flatMap(Matter::estimate).flatMap(Estimate::use);
+    }
+
+    private static Optional<Insight> aragonite(Matter any) {
+        return worked(
+                        any,
+                        List.of("salinity", "temperature", "ph", "alkalinity", "calcium"),
+                        v -> water(any, v).aragoniteSaturation(v[3], v[4]))
+                .map(omega -> insight(
+                        any,
+                        Insight.Kind.ARAGONITE,
+                        "saturation of aragonite",
+                        Optional.of(omega),
+                        "",
+                        (omega.mid() < 1 ? "aragonite dissolves: corals lose skeleton" : "aragonite can form")
+                                + "; above 1 it can, and reefs in the sea have about 3 to 4 (common practice, no source); "
+                                + scaleWords(any),
+                        "alkalinity",
+                        "calcium",
+                        "ph"));
+    }
+
+    private static Optional<Insight> carbonDioxide(Matter any) {
+        return worked(
+                        any,
+                        List.of("salinity", "temperature", "ph", "alkalinity"),
+                        v -> water(any, v).pCo2(v[3]))
+                .map(co2 -> insight(
+                        any,
+                        Insight.Kind.CARBON_DIOXIDE,
+                        "carbon dioxide",
+                        Optional.of(co2),
+                        "uatm",
+                        "open air has some 420; a closed room more; " + scaleWords(any),
+                        "alkalinity",
+                        "ph"));
+    }
+
+    private static Optional<Insight> freeAmmonia(Matter any) {
+        boolean found = any.of("ammonia")
+                .flatMap(m -> m.last().filter(r -> !m.isStale() && isNumber(r.amount())))
+                .isPresent();
+        return found
+                ? worked(
+                                any,
+                                List.of("salinity", "temperature", "ph", "ammonia"),
+                                v -> water(any, v).freeAmmonia(v[3]))
+                        .map(free -> insight(
+                                any,
+                                Insight.Kind.FREE_AMMONIA,
+                                "free ammonia, the poisonous part",
+                                Optional.of(free),
+                                "mg/L",
+                                "the warmer and the more alkaline the water, the larger this part; " + scaleWords(any),
+                                "ammonia",
+                                "ph",
+                                "temperature"))
+                : Optional.empty();
+    }
+
+    private static boolean isNumber(Amount amount) {
+        return amount.match(e -> e.value() > 0, b -> false, a -> true, b -> true);
+    }
+
+    private static List<Insight> atStandardSalinity(Matter any) {
+        Optional<Interval> salinity = level(any, "salinity");
+        if (salinity.isEmpty() || Math.abs(salinity.get().mid() - Ions.STANDARD) < SALINITY_SLACK) {
+            return List.of();
+        }
+        return any.reference().parameters().stream()
+                .filter(p -> p.kind() == Parameter.Kind.ION
+                        && any.tank().findSeries(p).isPresent())
+                .flatMap(p -> atStandardSalinity(any, p, salinity.get()).stream())
+                .toList();
+    }
+
+    private static Optional<Insight> atStandardSalinity(Matter any, Parameter ion, Interval salinity) {
+        return worked(any, List.of("salinity", ion.id()), v -> Ions.atStandardSalinity(v[1], v[0]))
+                .map(at35 -> insight(
+                        any,
+                        Insight.Kind.AT_STANDARD_SALINITY,
+                        Phrases.name(ion) + " at salinity 35",
+                        Optional.of(at35),
+                        ion.unit(),
+                        "at the tank's salinity of " + Phrases.number(salinity.mid(), 1)
+                                + " it reads otherwise; this is what " + "to hold against seawater",
+                        "salinity",
+                        ion.id()));
+    }
+
+    /** A figure of several levels with its interval: the spread each level brings, root of the sum of squares. */
+    private static Optional<Interval> worked(Matter any, List<String> ids, ToDoubleFunction<double[]> of) {
+        List<Interval> levels =
+                ids.stream().flatMap(id -> level(any, id).stream()).toList();
+        if (levels.size() < ids.size()) {
+            return Optional.empty();
+        }
+        double[] mids = levels.stream().mapToDouble(Interval::mid).toArray();
+        double mid = of.applyAsDouble(mids);
+        double squares = 0;
+        for (int i = 0; i < mids.length; i++) {
+            double[] moved = mids.clone();
+            moved[i] = levels.get(i).high();
+            squares += Math.pow(of.applyAsDouble(moved) - mid, 2);
+        }
+        double reach = Math.sqrt(squares);
+        return Double.isFinite(mid) && Double.isFinite(reach)
+                ? Optional.of(new Interval(mid, Math.min(mid, Math.max(0, mid - reach)), mid + reach))
+                : Optional.empty();
+    }
+
+    /** The level estimated, else the last reading, as it stands; neither when it is old. */
+    private static Optional<Interval> level(Matter any, String id) {
+        return any.of(id)
+                .filter(m -> !m.isStale())
+                .flatMap(m -> m.estimate()
+                        .filter(e -> m.parameter().kind() != Parameter.Kind.TOXIN)
+                        .map(Estimate::level)
+                        .or(() -> m.last().map(r -> r.amount().about()).map(a -> new Interval(a, a, a))));
+    }
+
+    private static TankWater water(Matter any, double[] v) {
+        return new TankWater(v[0], v[1], v[2], scale(any));
+    }
+
+    /** Hand-held meters are set in low-ionic-strength buffers; the preference {@code pH scale} says otherwise. */
+    private static PhScale scale(Matter any) {
+        String said =
+                Names.fold(any.history().setup().findPreference("pH scale").orElse("nbs"));
+        return Stream.of(PhScale.values())
+                .filter(s -> said.startsWith(s.name().toLowerCase(Locale.ROOT)))
+                .findFirst()
+                .orElse(PhScale.NBS);
+    }
+
+    private static String scaleWords(Matter any) {
+        return "pH taken as " + scale(any).label();
+    }
+
+    private static Insight insight(
+            Matter any,
+            Insight.Kind kind,
+            String label,
+            Optional<Interval> value,
+            String unit,
+            String says,
+            String... ids) {
+        List<String> cells = Stream.of(ids)
+                .flatMap(id -> any.of(id).stream())
+                .flatMap(m -> m.places().stream())
+                .toList();
+        return new Insight(any.tank().tank(), kind, label, value, unit, says, cells);
+    }
+}

@@ -1,0 +1,62 @@
+package soundings.advice;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import soundings.advice.Action.Urgency;
+import soundings.estimate.KitStep;
+import soundings.estimate.TestsNeeded;
+
+/** Tests to take so that a verdict becomes possible, and kits that cannot give one. */
+final class Tests {
+    private static final int NAMED_DAYS = 4;
+
+    private Tests() {}
+
+    static Optional<Action> of(Matter matter, Judgement judgement) {
+        if (judgement.verdict() != Verdict.CANNOT_TELL) {
+            return Optional.empty();
+        }
+        return judgement
+                .tooCoarse()
+                .map(k -> coarse(matter, judgement, k))
+                .or(() -> judgement.testsNeeded().filter(t -> t.tests() > 0).map(t -> needed(matter, judgement, t)));
+    }
+
+    private static Action needed(Matter matter, Judgement judgement, TestsNeeded needed) {
+        String name = Phrases.name(judgement.parameter());
+        List<LocalDate> days = needed.on();
+        String named = days.stream().limit(NAMED_DAYS).map(LocalDate::toString).collect(Collectors.joining(", "));
+        String rest = days.size() > NAMED_DAYS ? " and on to " + days.get(days.size() - 1) : "";
+        return action(
+                matter,
+                judgement,
+                "Test " + name + " " + (needed.tests() == 1 ? "once more: " : needed.tests() + " times more: ") + named
+                        + rest,
+                "it cannot be told yet whether " + name + " stays in its range: " + judgement.because());
+    }
+
+    private static Action coarse(Matter matter, Judgement judgement, KitStep kit) {
+        String name = Phrases.name(judgement.parameter());
+        return action(
+                matter,
+                judgement,
+                "Use a finer test for " + name + ", or have a laboratory measure it",
+                "results come in steps of " + Phrases.small(kit.step()) + " and scatter by "
+                        + Phrases.small(kit.error()) + "; the range to judge is only "
+                        + Phrases.small(kit.range()) + Phrases.unit(judgement.parameter()) + " wide");
+    }
+
+    private static Action action(Matter matter, Judgement judgement, String what, String why) {
+        return new Action(
+                Urgency.HANDY,
+                judgement.tank(),
+                Optional.of(judgement.parameter()),
+                what,
+                List.of(why),
+                1,
+                "",
+                matter.places());
+    }
+}

@@ -1,0 +1,103 @@
+package soundings.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static soundings.advice.Given.estimate;
+import static soundings.advice.Given.log;
+import static soundings.setup.SmallReference.ALKALINITY;
+import static soundings.setup.SmallReference.AMMONIA;
+import static soundings.setup.SmallReference.CALCIUM;
+import static soundings.setup.SmallReference.PH;
+import static soundings.setup.SmallReference.SALINITY;
+import static soundings.setup.SmallReference.TEMPERATURE;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import soundings.history.History;
+import soundings.history.WrittenLog;
+import soundings.setup.Setup;
+
+class InsightsTest {
+    private static final Setup TOTAL_SCALE = new Setup(
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            Map.of("ph scale", "total"),
+            List.of());
+
+    /**
+     * Computed with PyCO2SYS 1.8.3.4 (Lueker 2000, Uppstroem 1974, total scale): alkalinity 2800 umol/kg, pH 8.2, S 35, 25 degC give
+     * an aragonite saturation of 5.411 and a pCO2 of 311.96 uatm. 2800 umol/kg at 1.02334 kg/L are 8.034 dKH; 10.28457 mmol/kg
+     * calcium are 421.8 mg/L.
+     */
+    @Test
+    void saturation_and_carbon_dioxide_agree_with_a_published_program() {
+        Advice advice = Given.advice(water().history(TOTAL_SCALE));
+
+        assertThat(value(advice, Insight.Kind.ARAGONITE)).isCloseTo(5.411, within(0.01));
+        assertThat(value(advice, Insight.Kind.CARBON_DIOXIDE)).isCloseTo(311.96, within(0.6));
+    }
+
+    /** Clegg and Whitfield 1995, total scale: 8.53 % of total ammonia is un-ionised at pH 8.2, S 35, 25 degC. */
+    @Test
+    void free_ammonia_is_the_share_that_ph_and_warmth_leave() {
+        Advice advice = Given.advice(water().reading(AMMONIA, 4, 0.5).history(TOTAL_SCALE));
+
+        assertThat(value(advice, Insight.Kind.FREE_AMMONIA)).isCloseTo(0.5 * 0.085306, within(0.0005));
+    }
+
+    @Test
+    void use_in_the_ratio_of_calcium_carbonate_is_growth() {
+        History history = water().history(TOTAL_SCALE);
+
+        Advice advice = Given.advice(
+                history,
+                estimate(history.asOf(), ALKALINITY, 8, 0.1, 1, 0.02, 0),
+                estimate(history.asOf(), CALCIUM, 420, 2, 7.1, 0.2, 0));
+
+        assertThat(value(advice, Insight.Kind.CALCIFICATION)).isCloseTo(7.1, within(1e-9));
+        assertThat(advice.insights().get(0).says()).contains("growing");
+    }
+
+    @Test
+    void ions_are_held_against_seawater_only_where_the_salinity_differs() {
+        Advice at35 = Given.advice(water().history(TOTAL_SCALE));
+        Advice at33 = Given.advice(water().reading(SALINITY, 5, 33).history(TOTAL_SCALE));
+
+        assertThat(at35.insights()).noneMatch(i -> i.kind() == Insight.Kind.AT_STANDARD_SALINITY);
+        assertThat(at33.insights())
+                .filteredOn(i -> i.label().equals("calcium at salinity 35"))
+                .singleElement()
+                .satisfies(i -> assertThat(i.value().orElseThrow().mid()).isBetween(446.0, 449.0));
+    }
+
+    @Test
+    void what_was_not_tested_lately_gives_no_figure() {
+        History old = water().readings(ALKALINITY, 60, 1, 8, 8).history(TOTAL_SCALE);
+
+        assertThat(Given.advice(old).insights()).isEmpty();
+    }
+
+    private static WrittenLog water() {
+        return log().reading(ALKALINITY, 4, 8.0340)
+                .reading(CALCIUM, 4, 421.80)
+                .reading(SALINITY, 4, 35)
+                .reading(TEMPERATURE, 4, 25)
+                .reading(PH, 4, 8.2);
+    }
+
+    private static double value(Advice advice, Insight.Kind kind) {
+        return advice.insights().stream()
+                .filter(i -> i.kind() == kind)
+                .findFirst()
+                .orElseThrow()
+                .value()
+                .orElseThrow()
+                .mid();
+    }
+}
