@@ -7,10 +7,16 @@ final class Items {
     static final List<Offered> ALL = List.of(
             Offered.whole("actions", "what to do, most pressing first", ActionItems::all),
             Offered.whole("summary", "every tank and test: level, use, drift, verdict", SummaryItems::summary),
+            Offered.ofKind(
+                    "summary_of",
+                    "the tests of one kind: ion, trace, nutrient, toxin or condition",
+                    SummaryItems::kind),
             Offered.whole("changes", "what changed since the month before", ChangeItems::changes),
             Offered.ofTank("ranges", "a tank's tests, each against its range", RangeItems::ranges),
             Offered.ofTest("level", "a test's readings and estimated level", LevelItems::level),
             Offered.ofTest("working", "how a proposed dose was worked out", WorkingItems::working),
+            Offered.ofTank("doing", "what goes into a tank and what was done to it this month", DoingItems::doing),
+            Offered.whole("questions", "what is open, with room for an answer", QuestionItems::questions),
             Offered.ofTank("months", "a tank's tests month by month", MonthItems::months),
             Offered.ofTank("remarks", "what the keeper wrote this month besides tests", RemarkItems::remarks),
             Offered.whole("not_understood", "cells that were not understood", IssueItems::issues),

@@ -18,6 +18,13 @@ record Offered(Signature signature, String answers, BiFunction<View, Map<String,
                 (view, arguments) -> items.apply(view, arguments.getOrDefault("tank", "")));
     }
 
+    static Offered ofKind(String name, String answers, BiFunction<View, String, List<Item>> items) {
+        return new Offered(
+                new Signature(name, List.of("kind")),
+                answers,
+                (view, arguments) -> items.apply(view, arguments.getOrDefault("kind", "")));
+    }
+
     static Offered ofTest(String name, String answers, BiFunction<View, View.Test, List<Item>> items) {
         return new Offered(new Signature(name, List.of("tank", "test")), answers, (view, arguments) -> {
             String tank = arguments.getOrDefault("tank", "");

@@ -20,6 +20,23 @@ final class SummaryItems {
     private SummaryItems() {}
 
     static List<Item> summary(View view) {
+        return table(view, view.tests(), "summary-table", "Every tank and test; small, where 9 of 10 such figures lie");
+    }
+
+    static List<Item> kind(View view, String kind) {
+        Parameter.Kind wanted = java.util.Arrays.stream(Parameter.Kind.values())
+                .filter(k -> k.name().equalsIgnoreCase(kind))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "no kind '" + kind + "'; there are ion, trace, nutrient, toxin, condition"));
+        List<View.Test> tests = view.tests().stream()
+                .filter(test -> test.parameter().kind() == wanted)
+                .toList();
+        String id = "summary-" + wanted.name().toLowerCase(java.util.Locale.ROOT);
+        return tests.isEmpty() ? List.of() : table(view, tests, id, "Small: where 9 of 10 such figures lie");
+    }
+
+    private static List<Item> table(View view, List<View.Test> tests, String id, String caption) {
         List<Column> columns = List.of(
                 Column.words("Tank"),
                 Column.words("Test"),
@@ -28,19 +45,13 @@ final class SummaryItems {
                 new Column("Use a day", "", Kind.INTERVAL, 2),
                 new Column("Drift in 30 days", "", Kind.INTERVAL, 2),
                 Column.words("Range"),
-                new Column("Last weeks", "", Kind.SPARK, 1),
+                new Column("Last readings", "", Kind.SPARK, 1),
                 Column.words("How sure"));
-        List<Row> rows = view.tests().stream().map(test -> row(view, test)).toList();
-        return List.of(new TableItem(
-                "summary-table",
-                "Every tank and test; in brackets where 9 of 10 such figures lie",
-                columns,
-                rows,
-                false,
-                List.of()));
+        List<Row> rows = tests.stream().map(test -> row(view, test, id)).toList();
+        return List.of(new TableItem(id, caption, columns, rows, false, List.of()));
     }
 
-    private static Row row(View view, View.Test test) {
+    private static Row row(View view, View.Test test, String table) {
         Parameter parameter = test.parameter();
         String id = view.testId(test.tankName(), parameter);
         Optional<Estimate> estimate = view.estimate(test.tankName(), parameter);
@@ -65,7 +76,7 @@ final class SummaryItems {
                                 + Figures.number(t.high(), parameter.decimals()),
                         parameter.unit())))
                 .orElse(Cell.NOTHING));
-        cells.add(spark(view, test));
+        cells.add(spark(view, test, table));
         cells.add(judgement.map(j -> Cell.words(Figures.sure(j.probability()))).orElse(Cell.NOTHING));
         return new Row(cells, Places.gathered(places(test)));
     }
@@ -90,7 +101,7 @@ final class SummaryItems {
                                 test.parameter().unit()));
     }
 
-    private static Cell spark(View view, View.Test test) {
+    private static Cell spark(View view, View.Test test, String table) {
         List<Point> used = test.series().used();
         List<ChartSpec.At> points = used.subList(Math.max(0, used.size() - SPARK_POINTS), used.size()).stream()
                 .map(p -> new ChartSpec.At(
@@ -101,7 +112,7 @@ final class SummaryItems {
         }
         Parameter parameter = test.parameter();
         return new Cell.Spark(new ChartSpec.SparkLine(
-                "spark-" + view.testId(test.tankName(), parameter),
+                table + "-spark-" + view.testId(test.tankName(), parameter),
                 parameter.name(),
                 "The last " + points.size() + " readings, from "
                         + Figures.number(points.get(0).value(), parameter.decimals()) + " to "

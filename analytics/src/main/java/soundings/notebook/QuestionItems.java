@@ -1,0 +1,71 @@
+package soundings.notebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import soundings.advice.Judgement;
+import soundings.advice.Recommendation;
+import soundings.advice.Verdict;
+import soundings.notebook.TableItem.Column;
+import soundings.notebook.TableItem.Kind;
+import soundings.notebook.TableItem.Row;
+
+/** What the findings leave open, each question with room for somebody's answer. */
+final class QuestionItems {
+    private QuestionItems() {}
+
+    static List<Item> questions(View view) {
+        List<Row> rows = new ArrayList<>();
+        view.findings()
+                .advice()
+                .recommendations()
+                .forEach(r -> r.withheld().ifPresent(w -> rows.add(withheld(view, r, w))));
+        view.findings().advice().judgements().stream()
+                .filter(j -> j.verdict() == Verdict.CANNOT_TELL)
+                .forEach(j -> rows.add(untold(view, j)));
+        view.findings().advice().judgements().stream()
+                .filter(j -> Tones.of(j.verdict()) == Tone.ACT)
+                .forEach(j -> rows.add(cause(view, j)));
+        List<Column> columns = List.of(
+                Column.words("Tank"),
+                Column.words("Question"),
+                Column.words("What is known"),
+                new Column("Answer", "", Kind.ANSWER, 0),
+                new Column("Whose", "", Kind.ANSWER, 0));
+        return rows.isEmpty()
+                ? List.of()
+                : List.of(new TableItem(
+                        "questions", "Questions, with room for an answer", columns, rows, false, List.of()));
+    }
+
+    private static Row withheld(View view, Recommendation r, Recommendation.Withheld w) {
+        String of = r.additive().isEmpty() ? Sentences.lower(r.parameter().name()) : r.additive();
+        return row(
+                view,
+                r.tank(),
+                "What dose of " + of + " would you give?",
+                Text.sentence(w.message()) + " " + Text.sentence(w.wouldLift()));
+    }
+
+    private static Row untold(View view, Judgement j) {
+        return row(
+                view,
+                j.tank(),
+                "How would you judge " + Sentences.lower(j.parameter().name()) + " meanwhile?",
+                Text.sentence(j.because()));
+    }
+
+    private static Row cause(View view, Judgement j) {
+        return row(
+                view,
+                j.tank(),
+                "Why is " + Sentences.lower(j.parameter().name()) + " "
+                        + j.verdict().words() + ", and would you act now?",
+                Text.sentence(j.because()));
+    }
+
+    private static Row row(View view, String tank, String question, String known) {
+        Cell name =
+                new Cell.Words(view.tankIds().containsKey(tank) ? View.name(view.tank(tank)) : tank, Tone.PLAIN, "");
+        return new Row(List.of(name, Cell.words(question), Cell.words(known), Cell.NOTHING, Cell.NOTHING), List.of());
+    }
+}
