@@ -20,6 +20,7 @@ final class LayerSvg {
         return switch (stroke) {
             case SOLID -> "solid";
             case DASHED -> "ahead";
+            case DOTTED -> "followed";
             case STEP -> "step";
         };
     }

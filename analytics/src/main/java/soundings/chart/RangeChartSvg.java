@@ -12,7 +12,7 @@ final class RangeChartSvg {
     private static final double ROW = 24;
     private static final double TOP = 22;
     /** The range fills this share of the width; the rest shows how far outside a level lies. */
-    private static final double SHARE = 0.4;
+    private static final double SHARE = 0.6;
 
     private RangeChartSvg() {}
 

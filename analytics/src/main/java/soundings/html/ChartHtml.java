@@ -54,47 +54,49 @@ final class ChartHtml {
                 Column.words("As"),
                 Column.words("Cell"));
         List<Row> rows = new ArrayList<>();
-        for (Layer layer : chart.panel().layers()) {
-            layer.match(
-                    m -> rows.addAll(rows(m, chart.panel())),
-                    b -> false,
-                    l -> false,
-                    t -> false,
-                    v -> rows.addAll(rows(v)));
-        }
-        chart.strip()
-                .ifPresent(strip -> strip.layers()
-                        .forEach(layer -> layer.match(
-                                m -> false,
-                                b -> false,
-                                l -> rows.addAll(steps(l, strip.unit())),
-                                t -> false,
-                                v -> false)));
+        chart.panel().layers().forEach(layer -> rows.addAll(readings(layer, chart.panel())));
+        chart.strip().ifPresent(strip -> strip.layers().forEach(layer -> rows.addAll(steps(layer, strip.unit()))));
+        chart.panel().layers().forEach(layer -> rows.addAll(happenings(layer)));
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new TableItem(chart.id() + "-numbers", chart.title(), columns, rows, false, List.of()));
     }
 
-    private static List<Row> rows(Layer.Marks marks, ChartSpec.Panel panel) {
-        return marks.marks().stream()
-                .map(m -> row(
-                        new Cell.Day(m.on()),
-                        new Cell.Number(m.value(), panel.decimals(), ""),
-                        marks.label(),
-                        m.place()))
-                .toList();
+    private static List<Row> readings(Layer layer, ChartSpec.Panel panel) {
+        return layer.match(
+                marks -> marks.marks().stream()
+                        .map(m -> row(
+                                new Cell.Day(m.on()),
+                                new Cell.Number(m.value(), panel.decimals(), ""),
+                                marks.label(),
+                                m.place()))
+                        .toList(),
+                b -> List.of(),
+                l -> List.of(),
+                t -> List.of(),
+                v -> List.of());
     }
 
-    private static List<Row> rows(Layer.Verticals verticals) {
-        return verticals.happenings().stream()
-                .map(h -> row(new Cell.Day(h.on()), Cell.NOTHING, verticals.label(), h.place()))
-                .toList();
+    private static List<Row> happenings(Layer layer) {
+        return layer.match(
+                m -> List.of(),
+                b -> List.of(),
+                l -> List.of(),
+                t -> List.of(),
+                verticals -> verticals.happenings().stream()
+                        .map(h -> row(new Cell.Day(h.on()), Cell.NOTHING, verticals.label(), h.place()))
+                        .toList());
     }
 
-    private static List<Row> steps(Layer.Line line, String unit) {
-        return line.points().stream()
-                .map(p -> row(new Cell.Day(p.on()), new Cell.Number(p.value(), 1, unit), line.label(), ""))
-                .toList();
+    private static List<Row> steps(Layer layer, String unit) {
+        return layer.match(
+                m -> List.of(),
+                b -> List.of(),
+                line -> line.points().stream()
+                        .map(p -> row(new Cell.Day(p.on()), new Cell.Number(p.value(), 1, unit), line.label(), ""))
+                        .toList(),
+                t -> List.of(),
+                v -> List.of());
     }
 
     private static Row row(Cell day, Cell value, String as, String place) {

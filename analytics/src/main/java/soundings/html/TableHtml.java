@@ -9,7 +9,6 @@ import soundings.notebook.Cell;
 import soundings.notebook.Figures;
 import soundings.notebook.TableItem;
 import soundings.notebook.TableItem.Column;
-import soundings.notebook.TableItem.Kind;
 import soundings.notebook.TableItem.Row;
 import soundings.notebook.Tone;
 
@@ -31,7 +30,7 @@ final class TableHtml {
 
     static String table(TableItem table) {
         boolean cards = table.columns().size() >= WIDE;
-        boolean grouped = cards && !groups(table).isEmpty();
+        boolean grouped = !groups(table).isEmpty();
         String head = table.columns().stream()
                 .skip(grouped ? 1 : 0)
                 .map(TableHtml::heading)
@@ -53,14 +52,18 @@ final class TableHtml {
             }
             groups.get(groups.size() - 1).add(row);
         }
-        return groups.size() * 2 > table.rows().size() ? List.of() : groups;
+        boolean worth = table.rows().size() >= 4
+                && groups.size() * 2 <= table.rows().size()
+                && table.columns().size() > 2;
+        return worth ? groups : List.of();
     }
 
     private static String bodies(TableItem table) {
         int width = table.columns().size() - 1;
         return groups(table).stream()
                 .map(rows -> "<tbody><tr class=\"group\"><th colspan=\"" + width + "\" scope=\"rowgroup\">"
-                        + cell(rows.get(0).cells().get(0)) + "</th></tr>\n" + rows(table, rows, 1, true) + "</tbody>")
+                        + cell(rows.get(0).cells().get(0)) + "</th></tr>\n"
+                        + rows(table, rows, 1, table.columns().size() >= WIDE) + "</tbody>")
                 .collect(Collectors.joining());
     }
 
@@ -76,7 +79,11 @@ final class TableHtml {
     }
 
     private static String side(Column column) {
-        return column.kind() == Kind.NUMBER || column.kind() == Kind.INTERVAL ? " class=\"n\"" : "";
+        return switch (column.kind()) {
+            case NUMBER, INTERVAL -> " class=\"n\"";
+            case ANSWER -> " class=\"answer\"";
+            case WORDS, DATE, SPARK -> "";
+        };
     }
 
     private static String row(TableItem table, Row row, int first, boolean cards) {

@@ -124,7 +124,10 @@ public sealed interface Layer {
     /** How a line is drawn. */
     enum Stroke {
         SOLID,
+        /** If nothing changes. */
         DASHED,
+        /** If what is proposed is done. */
+        DOTTED,
         STEP
     }
 }

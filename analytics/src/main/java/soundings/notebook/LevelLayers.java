@@ -42,7 +42,20 @@ record LevelLayers(
         if (ahead.size() > 1) {
             layers.add(new Layer.Band("if nothing changes, 9 times in 10", Layer.Stroke.DASHED, spans(ahead)));
             layers.add(new Layer.Line("if nothing changes", Layer.Stroke.DASHED, points(ahead)));
+            followed().ifPresent(layers::add);
         }
+    }
+
+    /** Where the level goes if what is proposed is done. */
+    private Optional<Layer> followed() {
+        return view.recommendations(test.tankName(), test.parameter()).stream()
+                .filter(r -> r.withheld().isEmpty()
+                        && (r.proposedMlPerDay().isPresent() || r.correction().isPresent()))
+                .flatMap(r -> r.outlook().stream())
+                .map(o -> thinned(within(o.followed())))
+                .filter(days -> days.size() > 1)
+                .findFirst()
+                .map(days -> new Layer.Line("with what is proposed", Layer.Stroke.DOTTED, points(days)));
     }
 
     private List<Estimate.Day> within(List<Estimate.Day> days) {

@@ -2,6 +2,7 @@ package soundings.notebook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import soundings.advice.Judgement;
 import soundings.advice.Recommendation;
 import soundings.advice.Verdict;
@@ -15,16 +16,14 @@ final class QuestionItems {
 
     static List<Item> questions(View view) {
         List<Row> rows = new ArrayList<>();
+        view.findings().advice().judgements().stream()
+                .filter(j -> Tones.of(j.verdict()) == Tone.ACT)
+                .forEach(j -> rows.add(cause(view, j)));
         view.findings()
                 .advice()
                 .recommendations()
                 .forEach(r -> r.withheld().ifPresent(w -> rows.add(withheld(view, r, w))));
-        view.findings().advice().judgements().stream()
-                .filter(j -> j.verdict() == Verdict.CANNOT_TELL)
-                .forEach(j -> rows.add(untold(view, j)));
-        view.findings().advice().judgements().stream()
-                .filter(j -> Tones.of(j.verdict()) == Tone.ACT)
-                .forEach(j -> rows.add(cause(view, j)));
+        view.tanks().forEach(tank -> untold(view, tank.tank()).ifPresent(rows::add));
         List<Column> columns = List.of(
                 Column.words("Tank"),
                 Column.words("Question"),
@@ -46,12 +45,23 @@ final class QuestionItems {
                 Text.sentence(w.message()) + " " + Text.sentence(w.wouldLift()));
     }
 
-    private static Row untold(View view, Judgement j) {
-        return row(
-                view,
-                j.tank(),
-                "How would you judge " + Sentences.lower(j.parameter().name()) + " meanwhile?",
-                Text.sentence(j.because()));
+    /** One question for all tests of a tank that cannot be told yet. */
+    private static Optional<Row> untold(View view, String tank) {
+        List<Judgement> open = view.findings().advice().judgements().stream()
+                .filter(j -> j.tank().equals(tank) && j.verdict() == Verdict.CANNOT_TELL)
+                .toList();
+        String tests = Figures.list(
+                open.stream().map(j -> Sentences.lower(j.parameter().name())).toList());
+        String known = String.join(
+                " ",
+                open.stream()
+                        .map(j -> Text.sentence(j.because()))
+                        .distinct()
+                        .limit(3)
+                        .toList());
+        return open.isEmpty()
+                ? Optional.empty()
+                : Optional.of(row(view, tank, "How would you judge " + tests + " meanwhile?", known));
     }
 
     private static Row cause(View view, Judgement j) {

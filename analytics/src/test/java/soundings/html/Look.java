@@ -10,17 +10,21 @@ import soundings.template.Shipped;
 final class Look {
     private Look() {}
 
+    private static long cpu() {
+        return java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    }
+
     public static void main(String[] args) throws Exception {
         Path out = Path.of(args[0]);
         String name = args.length > 1 ? args[1] : "monthly";
-        long begun = System.nanoTime();
+        long begun = cpu();
         var notebook = Notebooks.run(Shipped.named(name), MarineClub.findings());
-        long noted = System.nanoTime();
+        long noted = cpu();
         String page = HtmlPage.of(notebook);
-        long drawn = System.nanoTime();
+        long drawn = cpu();
         Files.writeString(out, page);
         System.out.printf(
-                "%d charts, %d KB, notebook %d ms, page %d ms%n",
+                "%d charts, %d KB, processor time: notebook %d ms, page %d ms%n",
                 notebook.charts().count(),
                 page.length() / 1000,
                 (noted - begun) / 1_000_000,

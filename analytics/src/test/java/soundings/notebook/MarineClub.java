@@ -371,7 +371,8 @@ public final class MarineClub {
                                         "mL/d",
                                         "use * litres / strength",
                                         "")),
-                        List.of("Tests!B5:B305", "Tanks!B2", "Additives!A2")),
+                        List.of("Tests!B5:B305", "Tanks!B2", "Additives!A2"),
+                        Optional.of(outlook())),
                 new Recommendation(
                         "Frag tank",
                         ALKALINITY,
@@ -386,6 +387,15 @@ public final class MarineClub {
                                 "write the litres of the frag tank into the setup workbook, sheet Tanks")),
                         List.of(),
                         List.of("Tests!J5:J47")));
+    }
+
+    private static Recommendation.Outlook outlook() {
+        List<Estimate.Day> followed = new ArrayList<>();
+        for (int day = 0; day <= 30; day++) {
+            followed.add(
+                    new Estimate.Day(AS_OF.plusDays(day), Interval.normal(7.87 + 0.004 * day, 0.08 + 0.009 * day)));
+        }
+        return new Recommendation.Outlook(List.of(), followed, 0.8, 0.05);
     }
 
     private static Reference reference() {
