@@ -36,7 +36,7 @@ final class TableHtml {
                 .map(TableHtml::heading)
                 .collect(Collectors.joining());
         String rows = grouped ? bodies(table) : "<tbody>" + rows(table, table.rows(), 0, cards) + "</tbody>";
-        return "<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"" + Html.text(table.caption())
+        return "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"" + Html.text(table.caption())
                 + "\"><table id=\"" + Html.text(table.id()) + "\"" + (cards ? " class=\"cards\"" : "") + "><caption>"
                 + Html.text(table.caption()) + "</caption><thead><tr>" + head + "</tr></thead>" + rows
                 + "</table></div>\n";

@@ -11,7 +11,7 @@ final class WorkingHtml {
     static String of(WorkingItem working) {
         String lines = working.lines().stream().map(line -> line(working, line)).collect(Collectors.joining());
         String table =
-                "<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"" + Html.text(working.caption())
+                "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"" + Html.text(working.caption())
                         + "\"><table id=\"" + Html.text(working.id()) + "\"><thead><tr><th scope=\"col\">What</th>"
                         + "<th scope=\"col\" class=\"n\">Figure</th><th scope=\"col\">From</th></tr></thead><tbody>"
                         + lines + "</tbody></table></div>";
