@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import soundings.log.AsWritten;
 import soundings.sheet.CellRef;
@@ -24,7 +25,7 @@ public final class Places {
         return places;
     }
 
-    private static String span(TreeSet<CellRef> cells) {
+    private static String span(SortedSet<CellRef> cells) {
         return cells.size() == 1 ? cells.first().toString() : cells.first() + ":" + cells.last();
     }
 }

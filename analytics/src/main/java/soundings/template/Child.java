@@ -13,9 +13,9 @@ public final class Child {
     public static void main(String[] args) throws IOException {
         DataInputStream from = new DataInputStream(new BufferedInputStream(System.in));
         Wire.Request request = Wire.readRequest(from);
-        try (DataOutputStream to = new DataOutputStream(new BufferedOutputStream(System.out))) {
-            answer(request, to);
-        }
+        DataOutputStream to = new DataOutputStream(new BufferedOutputStream(System.out));
+        answer(request, to);
+        to.flush();
     }
 
     private static void answer(Wire.Request request, DataOutputStream to) throws IOException {

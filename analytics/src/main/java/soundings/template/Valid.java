@@ -3,6 +3,7 @@ package soundings.template;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,7 +22,7 @@ final class Valid {
                 + items.stream().map(Signature::toString).collect(Collectors.joining(", ")) + ".";
     }
 
-    private static TreeSet<String> inner(Map<String, ?> model) {
+    private static Set<String> inner(Map<String, ?> model) {
         return model.values().stream().flatMap(Valid::keys).collect(Collectors.toCollection(TreeSet::new));
     }
 

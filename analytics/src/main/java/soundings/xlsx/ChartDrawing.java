@@ -149,7 +149,8 @@ final class ChartDrawing {
     private static Pen pen(Layer.Stroke stroke) {
         return switch (stroke) {
             case SOLID -> new Pen("", 0, "0072B2", 2, false);
-            case DASHED -> new Pen("", 0, "0072B2", 1.5, true);
+            case DASHED -> new Pen("", 0, "8F4470", 1.5, true);
+            case DOTTED -> new Pen("", 0, "0072B2", 1.5, true);
             case STEP -> new Pen("", 0, "B37400", 1.75, false);
         };
     }

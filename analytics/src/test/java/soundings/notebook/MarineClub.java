@@ -121,6 +121,10 @@ public final class MarineClub {
                 new Advice(judgements, recommendations()));
     }
 
+    private static double[] range(Parameter parameter) {
+        return java.util.Objects.requireNonNull(RANGES.get(parameter.id()));
+    }
+
     private static AsWritten at(int row, int column, String text) {
         return new AsWritten("Tests", new CellRef(row, column), text);
     }
@@ -136,16 +140,17 @@ public final class MarineClub {
     }
 
     private static Series series(String tank, Parameter parameter, int days, int column, Random random) {
-        double[] range = RANGES.get(parameter.id());
+        double[] range = range(parameter);
         double width = range[1] - range[0];
-        int every = parameter == ALKALINITY && tank.equals("Display") ? 1 : 7;
+        int every = parameter.equals(ALKALINITY) && tank.equals("Display") ? 1 : 7;
         List<Point> points = new ArrayList<>();
         int row = 4;
         for (int back = tank.equals("Quarantine") ? 20 : days; back >= 0; back -= every) {
             double value = level(tank, parameter, days - back) + random.nextGaussian() * width * 0.08;
-            boolean mistyped = back == 14 && parameter == ALKALINITY;
+            boolean mistyped = back == 14 && parameter.equals(ALKALINITY);
             double shown = mistyped ? value * 10 : value;
-            Amount amount = parameter == PHOSPHATE && value < 0.02 ? new Amount.Below(0.02) : new Amount.Exact(shown);
+            Amount amount =
+                    parameter.equals(PHOSPHATE) && value < 0.02 ? new Amount.Below(0.02) : new Amount.Exact(shown);
             String text = Figures.amount(amount, parameter.decimals());
             Reading reading = new Reading(
                     tank,
@@ -166,18 +171,18 @@ public final class MarineClub {
     }
 
     private static double level(String tank, Parameter parameter, int day) {
-        double[] range = RANGES.get(parameter.id());
+        double[] range = range(parameter);
         double mid = (range[0] + range[1]) / 2;
         double width = range[1] - range[0];
-        double slope = parameter == ALKALINITY ? -0.002 : parameter == MAGNESIUM ? 0.0012 : 0;
-        double shift = parameter == PHOSPHATE ? -0.35 : tank.equals("Frag tank") ? 0.3 : 0;
+        double slope = parameter.equals(ALKALINITY) ? -0.002 : parameter.equals(MAGNESIUM) ? 0.0012 : 0;
+        double shift = parameter.equals(PHOSPHATE) ? -0.35 : tank.equals("Frag tank") ? 0.3 : 0;
         return mid + width * (shift + slope * Math.max(0, day - 150) + 0.1 * Math.sin(day / 23.0));
     }
 
     private static Outcome outcome(String tank, Series series) {
         Parameter parameter = series.parameter();
         List<Point> used = series.used();
-        if (tank.equals("Quarantine") && parameter != SALINITY) {
+        if (tank.equals("Quarantine") && !parameter.equals(SALINITY)) {
             return new NotEnough(
                     tank,
                     parameter,
@@ -186,7 +191,7 @@ public final class MarineClub {
                     "only " + used.size() + " readings in 20 days",
                     "two more readings a week apart");
         }
-        double width = RANGES.get(parameter.id())[1] - RANGES.get(parameter.id())[0];
+        double width = range(parameter)[1] - range(parameter)[0];
         List<Estimate.Day> track = new ArrayList<>();
         int days = (int)
                 java.time.temporal.ChronoUnit.DAYS.between(used.get(0).reading().date(), AS_OF);
@@ -195,7 +200,7 @@ public final class MarineClub {
                     AS_OF.minusDays(back), Interval.normal(level(tank, parameter, days - back), width * 0.05)));
         }
         Interval level = track.get(track.size() - 1).level();
-        Interval drift = Interval.normal(parameter == ALKALINITY ? -0.012 : 0.0004 * width, 0.002 * width);
+        Interval drift = Interval.normal(parameter.equals(ALKALINITY) ? -0.012 : 0.0004 * width, 0.002 * width);
         List<Estimate.Day> ahead = new ArrayList<>();
         for (int day = 0; day <= 30; day++) {
             ahead.add(new Estimate.Day(
@@ -211,7 +216,7 @@ public final class MarineClub {
                 level,
                 parameter.balances() ? Optional.of(Interval.normal(0.9 * width, 0.06 * width)) : Optional.empty(),
                 drift,
-                parameter == ALKALINITY ? 1.3 : 0,
+                parameter.equals(ALKALINITY) ? 1.3 : 0,
                 track,
                 ahead,
                 List.of(),
@@ -222,15 +227,15 @@ public final class MarineClub {
     }
 
     private static Judgement judgement(String tank, Parameter parameter) {
-        boolean quarantine = tank.equals("Quarantine") && parameter != SALINITY;
+        boolean quarantine = tank.equals("Quarantine") && !parameter.equals(SALINITY);
         Verdict verdict = quarantine
                 ? Verdict.CANNOT_TELL
-                : parameter == ALKALINITY
+                : parameter.equals(ALKALINITY)
                         ? Verdict.UNDER_DOSED
-                        : parameter == MAGNESIUM
+                        : parameter.equals(MAGNESIUM)
                                 ? Verdict.RISING
-                                : parameter == PHOSPHATE ? Verdict.LOW : Verdict.STEADY;
-        double[] range = RANGES.get(parameter.id());
+                                : parameter.equals(PHOSPHATE) ? Verdict.LOW : Verdict.STEADY;
+        double[] range = range(parameter);
         return new Judgement(
                 tank,
                 parameter,

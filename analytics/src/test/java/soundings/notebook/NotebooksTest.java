@@ -41,8 +41,7 @@ class NotebooksTest {
 
     @Test
     void a_keepers_notebook_mixes_prose_and_items() {
-        Notebook notebook = run(
-                """
+        Notebook notebook = run("""
                 # Mine
                 About ${month}
 
@@ -72,7 +71,8 @@ class NotebooksTest {
                         "BULLET: a",
                         "BULLET: b",
                         "PARAGRAPH: <script>alert(1)</script>");
-        assertThat(prose.blocks().get(0).spans().stream().map(Prose.Span::target)).contains("second");
+        assertThat(prose.blocks().get(0).spans().stream().map(Prose.Span::target))
+                .contains("second");
         assertThat(notebook.sections().get(1).items().get(0)).isInstanceOf(TableItem.class);
     }
 
@@ -82,7 +82,8 @@ class NotebooksTest {
                 .isInstanceOf(TemplateProblem.class)
                 .hasMessage("mine.md, line 3: no tank 'Dsiplay'; there are Display, Frag tank, Quarantine");
         assertThatThrownBy(() -> run("# A\n<@level tank='Display' test='kalk'/>"))
-                .hasMessageStartingWith("mine.md, line 2: no test 'kalk' in tank 'Display'; there are alkalinity, calcium");
+                .hasMessageStartingWith(
+                        "mine.md, line 2: no test 'kalk' in tank 'Display'; there are alkalinity, calcium");
     }
 
     @Test
@@ -101,7 +102,7 @@ class NotebooksTest {
         Notebook notebook = run("# A\n<@months tank='Display'/>");
 
         TableItem months = notebook.tables().findFirst().orElseThrow();
-        assertThat(months.rows()).hasSize(3);
+        assertThat(months.rows()).hasSize(2);
         assertThat(months.rows().get(0).cells().get(0)).isEqualTo(Cell.words("October 2026"));
         assertThat(months.columns().get(1).heading()).isEqualTo("Alkalinity");
         double expected = MarineClub.findings(60).history().tanks().get(0).series().get(0).used().stream()
