@@ -24,6 +24,7 @@ final class Model {
                 .filter(p -> !p.used())
                 .count());
         model.put("issue_count", IssueItems.all(view).size());
+        model.put("has_supplies", !view.findings().advice().supplies().isEmpty());
         model.put("tanks", view.tanks().stream().map(tank -> tank(view, tank)).toList());
         return model;
     }

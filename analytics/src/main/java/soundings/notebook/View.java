@@ -71,6 +71,13 @@ record View(Findings findings, Map<String, String> tankIds) {
                                 ", ", all.stream().map(s -> s.parameter().id()).toList())));
     }
 
+    /** Whether the report has a part on this test, for links to lead to. */
+    boolean has(String tank, Parameter parameter) {
+        return tanks().stream()
+                .filter(t -> t.tank().equals(tank))
+                .anyMatch(t -> t.findSeries(parameter).isPresent());
+    }
+
     Optional<Outcome> outcome(String tank, Parameter parameter) {
         return findings.estimates().find(tank, parameter);
     }

@@ -1,6 +1,7 @@
 package soundings.notebook;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,9 +11,13 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
+import soundings.advice.Action;
 import soundings.advice.Advice;
+import soundings.advice.DayPlan;
+import soundings.advice.Insight;
 import soundings.advice.Judgement;
 import soundings.advice.Recommendation;
+import soundings.advice.Supply;
 import soundings.advice.Verdict;
 import soundings.chemistry.Constant;
 import soundings.chemistry.Parameter;
@@ -118,7 +123,7 @@ public final class MarineClub {
                 log,
                 history,
                 new Estimates(outcomes),
-                new Advice(judgements, recommendations()));
+                new Advice(judgements, recommendations(), actions(), supplies(), plans(), insights()));
     }
 
     private static double[] range(Parameter parameter) {
@@ -392,6 +397,74 @@ public final class MarineClub {
                                 "write the litres of the frag tank into the setup workbook, sheet Tanks")),
                         List.of(),
                         List.of("Tests!J5:J47")));
+    }
+
+    private static List<Action> actions() {
+        return List.of(
+                new Action(
+                        Action.Urgency.NOW,
+                        "Quarantine",
+                        Optional.of(SALINITY),
+                        "Test salinity again today",
+                        List.of("one reading fell by 3 psu in a day"),
+                        0.97,
+                        "Change salinity by little steps; ask a vet if animals lie on their side",
+                        List.of("Tests!W9")),
+                new Action(
+                        Action.Urgency.SOON,
+                        "Display",
+                        Optional.of(ALKALINITY),
+                        "Dose 69 mL of Carbonate solution a day in place of 65",
+                        List.of(
+                                "the tank uses 1.38 dKH a day and the dose puts in 1.30",
+                                "left alone, alkalinity leaves its range within 30 days in 8 of 10 cases"),
+                        0.91,
+                        "",
+                        List.of("Tests!B5:B305", "Tanks!B2", "Additives!A2")),
+                new Action(
+                        Action.Urgency.HANDY,
+                        "Frag tank",
+                        Optional.of(ALKALINITY),
+                        "Write the litres of the frag tank into the setup workbook, sheet Tanks",
+                        List.of("no dose of Carbonate solution is proposed: the tank's water volume is not known"),
+                        1,
+                        "",
+                        List.of("Tests!J5:J47")));
+    }
+
+    private static List<Supply> supplies() {
+        return List.of(new Supply(
+                "Display",
+                "Carbonate solution",
+                65,
+                OptionalDouble.of(12),
+                OptionalDouble.of(5.42),
+                OptionalDouble.of(0.94),
+                OptionalDouble.of(5000),
+                OptionalDouble.of(1830),
+                Optional.of(AS_OF.plusDays(29)),
+                Optional.of(AS_OF.plusDays(22)),
+                "Pumps!A2"));
+    }
+
+    private static List<DayPlan> plans() {
+        return List.of(new DayPlan(
+                "Display",
+                List.of(
+                        new DayPlan.Dose(LocalTime.of(0, 30), "Carbonate solution", 5.42),
+                        new DayPlan.Dose(LocalTime.of(2, 30), "Carbonate solution", 5.42)),
+                1440));
+    }
+
+    private static List<Insight> insights() {
+        return List.of(new Insight(
+                "Display",
+                Insight.Kind.CALCIFICATION,
+                "calcium used for each dKH",
+                Optional.of(new Interval(7.3, 6.1, 8.6)),
+                "mg/L",
+                "close to the 7.15 of growing skeletons: the use is growth",
+                List.of("Tests!B5:C305")));
     }
 
     private static Recommendation.Outlook outlook() {

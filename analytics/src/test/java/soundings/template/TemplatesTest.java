@@ -84,7 +84,7 @@ class TemplatesTest {
     @ValueSource(
             strings = {
                 "<#list 1.. as i></#list>",
-"<#list 1.. as i><#assign x = i></#list>",
+                "<#list 1.. as i><#assign x = i></#list>",
             })
     void a_loop_that_prints_nothing_is_stopped_with_its_process(String text) {
         assertThatThrownBy(() ->
