@@ -1,6 +1,7 @@
 package soundings.log;
 
 import java.util.Optional;
+import soundings.sheet.Region;
 
 /** Something that could not be read or used as it stands: where, what was seen, what was done. One record per kind. */
 public interface Issue {
@@ -13,6 +14,11 @@ public interface Issue {
     Severity severity();
 
     Optional<AsWritten> where();
+
+    /** The cells of {@link #where}'s sheet that this issue accounts for besides that one cell; empty for none. */
+    default Optional<Region> covers() {
+        return Optional.empty();
+    }
 
     /** One sentence for the keeper, without the place. */
     String message();

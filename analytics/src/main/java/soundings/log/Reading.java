@@ -36,6 +36,11 @@ public record Reading(
         inferred = Set.copyOf(inferred);
     }
 
+    /** The same, not to be used. */
+    public Reading refused(String why) {
+        return new Reading(tank, date, time, parameter, amount, scale, inferred, method, approximate, why, at);
+    }
+
     @Override
     public <R> R match(
             Function<Reading, R> reading,

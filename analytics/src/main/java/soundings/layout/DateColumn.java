@@ -1,0 +1,87 @@
+package soundings.layout;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import soundings.sheet.Cell;
+import soundings.sheet.Value;
+import soundings.wording.DateOrder;
+import soundings.wording.Dates;
+import soundings.wording.PartialDate;
+import soundings.wording.WrittenDate;
+
+/** The dates of one table as they stand, one for each line; empty where a line has none of its own. */
+record DateColumn(Shape shape, List<Optional<WrittenDate>> written) {
+
+    static DateColumn of(Shape shape, Words words, long epochShift) {
+        Optional<Field> field = shape.findDate();
+        List<Optional<WrittenDate>> written = new ArrayList<>();
+        Optional<YearMonth> month = shape.topic().month();
+        YearMonth current = month.orElse(YearMonth.of(2000, 1));
+        int before = 0;
+        for (Line line : shape.table().body()) {
+            Optional<Cell> cell = field.flatMap(f -> line.at(f.column()));
+            int day = month.isPresent() ? cell.map(DateColumn::day).orElse(0) : 0;
+            current = day > 0 && before - day >= 15 ? current.plusMonths(1) : current;
+            before = day > 0 ? day : before;
+            YearMonth inMonth = current;
+            Optional<WrittenDate> found = day > 0
+                    ? onDay(inMonth, day)
+                    : cell.flatMap(c -> words.date(c)).map(d -> shifted(d, epochShift));
+            written.add(found.filter(d -> !d.readings().isEmpty()));
+        }
+        return new DateColumn(shape, List.copyOf(written));
+    }
+
+    private static int day(Cell cell) {
+        double number = cell.value() instanceof Value.Numeric numeric ? numeric.number() : dayInText(cell);
+        return Column.dayOfMonth(number) ? (int) number : 0;
+    }
+
+    private static double dayInText(Cell cell) {
+        String text = cell.shown().strip().replaceAll("(?i)(st|nd|rd|th|\\.)$", "");
+        return text.matches("[0-9]{1,2}") ? Integer.parseInt(text) : 0;
+    }
+
+    private static Optional<WrittenDate> onDay(YearMonth month, int day) {
+        return month.isValidDay(day) ? on(month.atDay(day)) : Optional.empty();
+    }
+
+    private static Optional<WrittenDate> on(LocalDate date) {
+        return Dates.read(new Value.Moment(0, date.atStartOfDay(), Value.Shows.DATE));
+    }
+
+    /** Bare day counts of a workbook that counts from 1904 start four years later. */
+    private static WrittenDate shifted(WrittenDate date, long days) {
+        return date.origin() != WrittenDate.Origin.SERIAL || days == 0
+                ? date
+                : date.days().get(0).date().flatMap(d -> on(d.plusDays(days))).orElse(date);
+    }
+
+    /** How unlikely this column looks when read in an order: days far apart from row to row, days that do not exist, days to come. */
+    double cost(DateOrder order, LocalDate today) {
+        double cost = 0;
+        long last = Long.MIN_VALUE;
+        for (Optional<WrittenDate> one : written) {
+            Optional<LocalDate> date = one.flatMap(d -> d.in(order)).map(DateColumn::anyYear);
+            cost += one.isPresent() && date.isEmpty() ? 12 : 0;
+            if (date.isPresent()) {
+                long day = date.get().toEpochDay();
+                cost += last == Long.MIN_VALUE ? 0 : Math.log1p((double) Math.abs(day - last));
+                cost += day > today.toEpochDay() + 1 ? 4 : 0;
+                last = day;
+            }
+        }
+        return cost;
+    }
+
+    private static LocalDate anyYear(PartialDate day) {
+        return day.date().orElseGet(() -> LocalDate.of(2000, day.month(), day.day()));
+    }
+
+    boolean ambiguous() {
+        return written.stream().flatMap(Optional::stream).anyMatch(d -> !d.settled());
+    }
+}

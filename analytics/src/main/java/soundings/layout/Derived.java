@@ -1,0 +1,118 @@
+package soundings.layout;
+
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import soundings.sheet.Cell;
+import soundings.sheet.Value;
+
+/** Tells rows that were worked out from the rows above: by their words, or because every value is the mean, sum, lowest or highest of them. */
+final class Derived {
+    private static final DoubleSummaryStatistics NONE = new DoubleSummaryStatistics();
+
+    private final Shape shape;
+    private final Words words;
+    private final Map<Integer, DoubleSummaryStatistics> section = new HashMap<>();
+    private final Map<Integer, DoubleSummaryStatistics> whole = new HashMap<>();
+
+    private Derived(Shape shape, Words words) {
+        this.shape = shape;
+        this.words = words;
+    }
+
+    private record Statistic(String name, ToDoubleFunction<DoubleSummaryStatistics> of) {}
+
+    private static final List<Statistic> STATISTICS = List.of(
+            new Statistic("averages", DoubleSummaryStatistics::getAverage),
+            new Statistic("sums", DoubleSummaryStatistics::getSum),
+            new Statistic("lowest values", DoubleSummaryStatistics::getMin),
+            new Statistic("highest values", DoubleSummaryStatistics::getMax));
+
+    /** For each row why it is derived; empty where it is not. */
+    static List<Optional<String>> of(Shape shape, List<Row> rows, Words words) {
+        Derived derived = new Derived(shape, words);
+        List<Optional<String>> why = new ArrayList<>();
+        rows.forEach(row -> why.add(derived.next(row)));
+        return why;
+    }
+
+    private Optional<String> next(Row row) {
+        Map<Integer, Cell> values = values(row.line());
+        Optional<String> why = byWord(row).or(() -> row.own() || values.isEmpty() ? Optional.empty() : byValue(values));
+        if (why.isPresent()) {
+            section.clear();
+        } else {
+            values.forEach(this::remember);
+        }
+        return why;
+    }
+
+    private void remember(Integer column, Cell cell) {
+        double number = number(cell);
+        section.computeIfAbsent(column, c -> new DoubleSummaryStatistics()).accept(number);
+        whole.computeIfAbsent(column, c -> new DoubleSummaryStatistics()).accept(number);
+    }
+
+    private Map<Integer, Cell> values(Line line) {
+        Map<Integer, Cell> values = new HashMap<>();
+        for (Field field : shape.fields()) {
+            boolean counts =
+                    field.role() == Role.READING || field.role() == Role.DOSE || field.role() == Role.WATER_CHANGE;
+            line.at(field.column())
+                    .filter(c -> counts && c.value() instanceof Value.Numeric)
+                    .ifPresent(c -> values.put(field.column(), c));
+        }
+        return values;
+    }
+
+    private static double number(Cell cell) {
+        return cell.value() instanceof Value.Numeric numeric ? numeric.number() : 0;
+    }
+
+    /** A word such as "average" where a date, a tank or nothing should stand. */
+    private Optional<String> byWord(Row row) {
+        return shape.fields().stream()
+                .filter(f -> f.role() != Role.NOTE && !f.role().gives() && f.role() != Role.UNIT)
+                .flatMap(f -> row.line().at(f.column()).stream())
+                .filter(words::derived)
+                .findFirst()
+                .map(c -> "the row says \"" + c.shown().strip() + "\"");
+    }
+
+    private Optional<String> byValue(Map<Integer, Cell> values) {
+        if (values.values().stream().allMatch(c -> c.look().formula())) {
+            return Optional.of("a row without a date and made of formulas");
+        }
+        for (Statistic statistic : STATISTICS) {
+            if (matches(values, section, statistic) || matches(values, whole, statistic)) {
+                return Optional.of("every value is that of the " + statistic.name() + " above");
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Every value agrees to its last digit, and there is enough above for that to be no accident. */
+    private static boolean matches(
+            Map<Integer, Cell> values, Map<Integer, DoubleSummaryStatistics> above, Statistic statistic) {
+        int weight = 0;
+        for (Map.Entry<Integer, Cell> value : values.entrySet()) {
+            DoubleSummaryStatistics column = above.getOrDefault(value.getKey(), NONE);
+            double number = number(value.getValue());
+            if (column.getCount() == 0 || Math.abs(statistic.of().applyAsDouble(column) - number) > rounding(number)) {
+                return false;
+            }
+            weight += Math.min(3, (int) column.getCount() - 1);
+        }
+        return weight >= 3;
+    }
+
+    /** Half of the last digit written. */
+    private static double rounding(double number) {
+        int digits = java.math.BigDecimal.valueOf(number).stripTrailingZeros().scale();
+        return 0.51 * Math.pow(10, -Math.max(0, Math.min(digits, 6))) + 1e-9 * Math.abs(number);
+    }
+}

@@ -1,0 +1,139 @@
+package soundings.layout;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import soundings.log.AsWritten;
+import soundings.log.DoseRate;
+import soundings.log.NothingWritten;
+import soundings.log.OneOffDose;
+import soundings.log.UnreadableAmount;
+import soundings.log.WaterChange;
+import soundings.quantity.Amount;
+import soundings.sheet.Cell;
+import soundings.wording.VolumeUnit;
+import soundings.wording.WrittenAmount;
+
+/** Turns the cells of dose and water change columns into entries. */
+final class Doses {
+    private final Context context;
+    private final Area area;
+    private final Ledger ledger;
+    private final List<DoseRate> ends = new ArrayList<>();
+
+    Doses(Context context, Area area, Ledger ledger) {
+        this.context = context;
+        this.area = area;
+        this.ledger = ledger;
+    }
+
+    /** @return false when the cell holds no amount and its words may say more */
+    boolean dose(Cell cell, Label label, String additive, Where where, Optional<Cell> until) {
+        return amount(cell)
+                .map(a -> add(cell, label, additive, where, until, a))
+                .orElse(false);
+    }
+
+    private boolean add(
+            Cell cell, Label label, String additive, Where where, Optional<Cell> until, WrittenAmount amount) {
+        Optional<Double> exact = exact(amount.amount());
+        if (exact.isEmpty() || exact.get() < 0 || additive.isEmpty()) {
+            String why = additive.isEmpty() ? "no additive is named" : "a dose is one number from zero up";
+            ledger.issue(new UnreadableAmount(area.written(cell), why));
+            return true;
+        }
+        AsWritten at = area.written(cell);
+        double litres = unit(amount)
+                .map(VolumeUnit::litres)
+                .orElse(OptionalDouble.empty())
+                .orElse(0.001);
+        if (label.oneOff()) {
+            double each = amount.unit().isEmpty() ? label.volume().litres().orElse(0.001) : litres;
+            ledger.entry(new OneOffDose(where.tank(), where.date(), additive, exact.get() * each * 1000, at));
+        } else {
+            double factor = amount.unit().isEmpty() ? label.mlPerDay() : litres * 1000;
+            ledger.entry(new DoseRate(where.tank(), where.date(), additive, exact.get() * factor, at));
+            until.flatMap(this::day).ifPresent(d -> ends.add(stop(where, additive, d, until.get())));
+        }
+        return true;
+    }
+
+    private Optional<LocalDate> day(Cell cell) {
+        return context.words()
+                .date(cell)
+                .flatMap(d -> context.orders().order().flatMap(d::in))
+                .flatMap(d -> d.date());
+    }
+
+    private DoseRate stop(Where where, String additive, LocalDate lastDay, Cell cell) {
+        return new DoseRate(where.tank(), lastDay.plusDays(1), additive, 0, area.written(cell));
+    }
+
+    /** The ends written beside rates, where no other rate of the additive follows on. */
+    void close() {
+        List<DoseRate> rates = ledger.entries().stream()
+                .filter(DoseRate.class::isInstance)
+                .map(DoseRate.class::cast)
+                .toList();
+        ends.stream()
+                .filter(end -> rates.stream().noneMatch(r -> followsOn(r, end)))
+                .forEach(ledger::entry);
+    }
+
+    private static boolean followsOn(DoseRate rate, DoseRate end) {
+        boolean same = rate.tank().equals(end.tank()) && rate.additive().equals(end.additive());
+        return same && Math.abs(rate.date().toEpochDay() - end.date().toEpochDay()) <= 1 && rate.mlPerDay() > 0;
+    }
+
+    /** @param unwritten what a number without a unit counts, from the heading or the column's other cells */
+    boolean waterChange(Cell cell, VolumeUnit unwritten, Where where) {
+        return amount(cell).map(a -> change(cell, unwritten, where, a)).orElse(false);
+    }
+
+    private boolean change(Cell cell, VolumeUnit unwritten, Where where, WrittenAmount amount) {
+        boolean percentFormat =
+                cell.look().format().endsWith("%") && amount.unit().isEmpty();
+        VolumeUnit unit = unit(amount).orElse(unwritten);
+        Amount shown = percentFormat ? amount.amount().on(n -> n * 100) : amount.amount();
+        change(shown, percentFormat ? VolumeUnit.PERCENT : unit, where, area.written(cell));
+        return true;
+    }
+
+    /** Water changed, in some unit; an issue where how much it was cannot be told. */
+    void change(Amount amount, VolumeUnit unit, Where where, AsWritten at) {
+        double number = exact(amount).orElse(-1.0);
+        boolean share = unit == VolumeUnit.PERCENT;
+        OptionalDouble litres = share ? OptionalDouble.empty() : VolumeUnits.litres(unit, context);
+        if (number == 0) {
+            ledger.issue(new NothingWritten(at, at.text()));
+        } else if (number < 0 || (share && number > 100) || (!share && litres.isEmpty())) {
+            ledger.issue(new UnreadableAmount(at, "how much water was changed cannot be told"));
+        } else {
+            OptionalDouble fraction = share ? OptionalDouble.of(number / 100) : OptionalDouble.empty();
+            OptionalDouble volume = share ? OptionalDouble.empty() : OptionalDouble.of(number * litres.getAsDouble());
+            ledger.entry(new WaterChange(where.tank(), where.date(), fraction, volume, at));
+        }
+    }
+
+    private Optional<WrittenAmount> amount(Cell cell) {
+        return context.words()
+                .amount(cell, context.mark())
+                .match(
+                        w -> Optional.of(w.amount()).filter(a -> a.note().isEmpty()),
+                        s -> Optional.empty(),
+                        s -> Optional.empty(),
+                        n -> Optional.empty(),
+                        u -> Optional.empty());
+    }
+
+    private Optional<VolumeUnit> unit(WrittenAmount amount) {
+        return amount.unit().isEmpty() ? Optional.empty() : context.words().volume(amount.unit());
+    }
+
+    private static Optional<Double> exact(Amount amount) {
+        return amount.match(
+                e -> Optional.of(e.value()), b -> Optional.empty(), a -> Optional.empty(), b -> Optional.empty());
+    }
+}

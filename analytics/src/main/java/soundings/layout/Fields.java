@@ -1,0 +1,115 @@
+package soundings.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import soundings.sheet.Cell;
+import soundings.sheet.Region;
+
+/** Reads the heading band of a table column by column: each label stands for the columns below and, merged or sparse, to its right. */
+final class Fields {
+    private final Table table;
+    private final Words words;
+    private final Tanks tanks;
+    private final int densest;
+    private final boolean company;
+
+    private Fields(Table table, Words words, Tanks tanks) {
+        this.table = table;
+        this.words = words;
+        this.tanks = tanks;
+        this.densest =
+                table.band().stream().mapToInt(l -> l.cells().size()).max().orElse(0);
+        this.company = table.band().stream()
+                        .flatMap(l -> l.cells().stream())
+                        .filter(c -> words.label(c).role() == Role.READING)
+                        .count()
+                >= 2;
+    }
+
+    static List<Field> of(Table table, Words words, Tanks tanks) {
+        Fields fields = new Fields(table, words, tanks);
+        return table.usedColumns().stream().map(fields::field).toList();
+    }
+
+    private Field field(int column) {
+        List<Cell> labels = new ArrayList<>();
+        table.band().forEach(line -> over(line, column).ifPresent(labels::add));
+        String header = labels.stream().map(c -> c.shown().strip()).collect(Collectors.joining(" "));
+        return new Field(column, List.copyOf(labels), header, label(labels, header), Set.of(), "");
+    }
+
+    /** The label of a heading line that stands over a column: in it, merged across it, or left of it in a sparser line. */
+    private Optional<Cell> over(Line line, int column) {
+        Optional<Cell> own = line.at(column);
+        if (own.isPresent()) {
+            return own;
+        }
+        Optional<Cell> left =
+                line.cells().stream().filter(c -> c.at().column() < column).max(Comparator.comparing(Cell::at));
+        return left.filter(c -> reaches(line, c, column));
+    }
+
+    private boolean reaches(Line line, Cell cell, int column) {
+        Optional<Region> merge = table.area().mergeAt(cell);
+        if (merge.isPresent()) {
+            return merge.get().last().column() >= column;
+        }
+        boolean sparse = line.cells().size() * 2 <= densest;
+        return sparse
+                && !lowest(line)
+                && words.kind(cell) != Kind.UNIT
+                && !words.label(cell).role().dates();
+    }
+
+    private boolean lowest(Line line) {
+        return line.equals(table.band().get(table.band().size() - 1));
+    }
+
+    /** All labels over a column taken together: one names the test or role, another the unit, another the tank. */
+    private Label label(List<Cell> labels, String header) {
+        if (labels.size() == 1) {
+            return tankAware(labels.get(0));
+        }
+        Label best = Label.UNKNOWN;
+        String unit = "";
+        String tank = "";
+        for (Cell cell : labels) {
+            Label own = tankAware(cell);
+            unit = words.kind(cell) == Kind.UNIT ? cell.shown().strip() : unit;
+            tank = own.tank().isEmpty() ? tank : own.tank();
+            best = better(best, own);
+        }
+        Label whole = words.label(header);
+        Label chosen = best.known() ? best : whole;
+        return complete(chosen, unit, tank);
+    }
+
+    private static Label better(Label best, Label own) {
+        boolean names = own.role() == Role.READING || own.role() == Role.DOSE || own.role() == Role.WATER_CHANGE;
+        boolean named = best.role() == Role.READING || best.role() == Role.DOSE || best.role() == Role.WATER_CHANGE;
+        if (own.role() == Role.TANK && !own.tank().isEmpty()) {
+            return best;
+        }
+        return !best.known() || (names && !named) || (names && own.role() == Role.DOSE)
+                ? (own.known() ? own : best)
+                : best;
+    }
+
+    private Label complete(Label chosen, String unit, String tank) {
+        Label united = !unit.isEmpty() && chosen.unit().isEmpty() ? words.withUnit(chosen, unit) : chosen;
+        return tank.isEmpty() ? united : united.withTank(tank);
+    }
+
+    /** A header that is a tank's name says so; the column then holds whatever the table is about. */
+    private Label tankAware(Cell cell) {
+        Label label = company ? words.inCompany(cell.shown()) : words.label(cell);
+        if (label.known() && label.score() > 0.5) {
+            return label;
+        }
+        return tanks.findKnown(cell.shown()).map(Label::tank).orElse(label);
+    }
+}

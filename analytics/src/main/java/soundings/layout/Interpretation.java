@@ -1,0 +1,125 @@
+package soundings.layout;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import soundings.chemistry.Reference;
+import soundings.log.BlockReading;
+import soundings.log.Issue;
+import soundings.log.Log;
+import soundings.log.LogEntry;
+import soundings.setup.Settings;
+import soundings.setup.Setup;
+import soundings.sheet.Book;
+import soundings.sheet.Cell;
+import soundings.sheet.Grid;
+import soundings.sheet.Value;
+import soundings.wording.Dates;
+import soundings.wording.DecimalMark;
+import soundings.wording.DecimalMarks;
+
+/** Reads a workbook in two passes: first what its tables hold, then, with all dates and names known, what its cells say. */
+final class Interpretation {
+    private final Book book;
+    private final Reference reference;
+    private final Setup setup;
+    private final Settings settings;
+    private final Words words;
+
+    private Interpretation(Book book, Reference reference, Setup setup, Settings settings) {
+        this.book = book;
+        this.reference = reference;
+        this.setup = setup;
+        this.settings = settings;
+        this.words = Words.of(reference, setup).withMonths(sheetMonths(book, settings));
+    }
+
+    /** Sheets named by a month alone get their year from their order. */
+    private static Map<String, YearMonth> sheetMonths(Book book, Settings settings) {
+        List<Optional<MonthYears.Named>> months = book.grids().stream()
+                .map(g -> Dates.month(g.name()).map(m -> new MonthYears.Named(m.year(), m.month())))
+                .toList();
+        Map<String, YearMonth> byName = new HashMap<>();
+        MonthYears.of(months, settings.today())
+                .forEach((i, month) -> byName.put(book.grids().get(i).name(), month));
+        return byName;
+    }
+
+    static Log of(Book book, Reference reference, Setup setup, Settings settings) {
+        return new Interpretation(book, reference, setup, settings).log();
+    }
+
+    private Log log() {
+        Tanks setUp = Tanks.of(setup);
+        Shapes finder = new Shapes(words, setUp, new Corrections(setup, reference, words));
+        Map<Grid, List<Shape>> shapes = new LinkedHashMap<>();
+        book.grids().forEach(grid -> shapes.put(grid, finder.of(grid)));
+        List<Shape> all = shapes.values().stream().flatMap(List::stream).toList();
+        Context context = context(setUp.with(MetTanks.in(all)), dates(all));
+        Owner owner = new Owner(context.tanks(), words, book.name(), logs(shapes));
+        List<SheetReading.Read> read = new ArrayList<>();
+        shapes.forEach((grid, own) -> read.add(SheetReading.read(context, grid, own, owner)));
+        return log(read);
+    }
+
+    private static int logs(Map<Grid, List<Shape>> shapes) {
+        return (int) shapes.values().stream()
+                .filter(own -> own.stream().anyMatch(s -> s.findDate().isPresent() && s.has(Role.READING)))
+                .count();
+    }
+
+    private Context context(Tanks tanks, DateOrders orders) {
+        return new Context(words, reference, setup, settings, tanks, orders, mark(), Epoch.shift(book));
+    }
+
+    private DateOrders dates(List<Shape> shapes) {
+        long shift = Epoch.shift(book);
+        List<DateColumn> columns =
+                shapes.stream().map(s -> DateColumn.of(s, words, shift)).toList();
+        return DateOrders.decide(columns, Context.preference(setup, "date order"), settings.today());
+    }
+
+    /** The decimal mark most of the workbook's texts show. */
+    private DecimalMark mark() {
+        DecimalMark told = Context.preference(setup, "decimal mark")
+                .map(p ->
+                        p.contains(",") || p.toLowerCase(java.util.Locale.ROOT).contains("comma")
+                                ? DecimalMark.COMMA
+                                : DecimalMark.POINT)
+                .orElse(DecimalMark.UNDECIDED);
+        return told != DecimalMark.UNDECIDED
+                ? told
+                : DecimalMarks.decide(amounts()).mark();
+    }
+
+    private List<String> amounts() {
+        return book.grids().stream()
+                .flatMap(g -> g.cells().stream())
+                .filter(c -> c.value() instanceof Value.Text && words.kind(c) == Kind.NUMBER)
+                .map(Cell::shown)
+                .toList();
+    }
+
+    private Log log(List<SheetReading.Read> read) {
+        List<LogEntry> entries = new ArrayList<>();
+        List<BlockReading> blocks = new ArrayList<>();
+        List<soundings.log.AsWritten> labels = new ArrayList<>();
+        List<Issue> issues = new ArrayList<>();
+        for (SheetReading.Read sheet : read) {
+            entries.addAll(sheet.ledger().entries());
+            labels.addAll(sheet.ledger().labels());
+            issues.addAll(sheet.ledger().issues());
+            blocks.addAll(sheet.blocks());
+        }
+        Set<String> tanks = new LinkedHashSet<>();
+        setup.tanks().forEach(t -> tanks.add(t.name()));
+        entries.forEach(e -> tanks.add(e.tank()));
+        return new Log(List.copyOf(tanks), entries, blocks, labels, issues);
+    }
+}

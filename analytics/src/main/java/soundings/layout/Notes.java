@@ -1,0 +1,122 @@
+package soundings.layout;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import soundings.chemistry.Parameter;
+import soundings.log.AsWritten;
+import soundings.log.DoseRate;
+import soundings.log.OneOffDose;
+import soundings.log.Remark;
+import soundings.log.UnreadText;
+import soundings.sheet.Cell;
+import soundings.wording.Phrase;
+import soundings.wording.Phrases;
+import soundings.wording.Said;
+import soundings.wording.WrittenAmount;
+import soundings.wording.WrittenDate;
+
+/** Reads running text: results, doses, water changes and events in a note or a diary. */
+final class Notes {
+    private final Context context;
+    private final Area area;
+    private final Ledger ledger;
+    private final Results results;
+    private final Doses doses;
+
+    Notes(Context context, Area area, Ledger ledger, Results results, Doses doses) {
+        this.context = context;
+        this.area = area;
+        this.ledger = ledger;
+        this.results = results;
+        this.doses = doses;
+    }
+
+    void read(Cell cell, Where where) {
+        read(cell, cell.shown(), where);
+    }
+
+    /** @param text the part of the cell's text to read */
+    void read(Cell cell, String text, Where where) {
+        for (Phrase phrase : Phrases.read(text, context.mark(), context.words().vocabulary())) {
+            Where there = where.in(phrase.tank());
+            said(phrase.said(), there, cell);
+        }
+        ledger.label(area, cell);
+    }
+
+    private void said(Said said, Where where, Cell cell) {
+        AsWritten at = area.written(cell);
+        said.match(
+                test -> result(test.parameter(), test.amount(), where, at),
+                rate -> rate(rate, where, at),
+                once -> once(once, where, at),
+                change -> change(change, where, at),
+                remark -> remark(remark, where, at));
+    }
+
+    private boolean result(Parameter parameter, WrittenAmount amount, Where where, AsWritten at) {
+        Raw.Place place = new Raw.Place(where.tank(), where.date(), where.time(), where.row());
+        Raw raw = new Raw(
+                place,
+                parameter,
+                amount,
+                amount.unit(),
+                where.method(),
+                amount.approximate(),
+                new HashSet<>(where.inferred()),
+                where.refused(),
+                at);
+        results.phrase(new Results.Test(parameter, "", "", ""), raw);
+        return true;
+    }
+
+    private boolean rate(Said.Rate rate, Where where, AsWritten at) {
+        LocalDate from = rate.from().flatMap(d -> near(d, where.date())).orElse(where.date());
+        Optional<String> additive = Optional.of(rate.additive()).filter(a -> !a.isEmpty());
+        additive.ifPresentOrElse(
+                a -> ledger.entry(new DoseRate(where.tank(), from, a, rate.mlPerDay(), at)),
+                () -> ledger.issue(new UnreadText(at, "a dose without the additive's name")));
+        return true;
+    }
+
+    private boolean once(Said.OneOff once, Where where, AsWritten at) {
+        Optional<String> additive = Optional.of(once.additive()).filter(a -> !a.isEmpty());
+        additive.ifPresentOrElse(
+                a -> ledger.entry(new OneOffDose(where.tank(), where.date(), a, once.ml(), at)),
+                () -> ledger.issue(new UnreadText(at, "a dose without the additive's name")));
+        return true;
+    }
+
+    private boolean change(Said.Change change, Where where, AsWritten at) {
+        doses.change(change.amount(), change.unit(), where, at);
+        return true;
+    }
+
+    private boolean remark(Said.Remark remark, Where where, AsWritten at) {
+        boolean unread = remark.kind().equals("unread");
+        if (unread) {
+            ledger.issue(new UnreadText(at, "\"" + remark.text() + "\""));
+        }
+        ledger.entry(new Remark(where.tank(), where.date(), unread ? "note" : remark.kind(), remark.text(), at));
+        return true;
+    }
+
+    /** A day named in a text, in the year that brings it nearest to the day of the text. */
+    private Optional<LocalDate> near(WrittenDate written, LocalDate day) {
+        Set<Integer> years = Set.of(day.getYear() - 1, day.getYear(), day.getYear() + 1);
+        return context.orders()
+                .order()
+                .flatMap(written::in)
+                .flatMap(d -> d.date()
+                        .or(() -> years.stream()
+                                .filter(y -> d.month() != 2 || d.day() < 29 || java.time.Year.isLeap(y))
+                                .map(y -> LocalDate.of(y, d.month(), d.day()))
+                                .min((a, b) -> Long.compare(apart(a, day), apart(b, day)))));
+    }
+
+    private static long apart(LocalDate one, LocalDate other) {
+        return Math.abs(one.toEpochDay() - other.toEpochDay());
+    }
+}

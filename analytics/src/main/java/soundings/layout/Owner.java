@@ -1,0 +1,179 @@
+package soundings.layout;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import soundings.chemistry.Names;
+
+/** The tank a table speaks of when its rows do not say: its title's, its sheet's, the only one there is, the file's name. */
+final class Owner {
+    /** Words of sheet names and titles that name no tank. */
+    private static final Set<String> GENERAL = Set.of(
+            "log",
+            "logs",
+            "logbook",
+            "sheet",
+            "test",
+            "tests",
+            "testing",
+            "result",
+            "results",
+            "data",
+            "water",
+            "chemistry",
+            "parameter",
+            "parameters",
+            "params",
+            "record",
+            "records",
+            "reading",
+            "readings",
+            "all",
+            "both",
+            "every",
+            "tank",
+            "tanks",
+            "aquarium",
+            "aquariums",
+            "journal",
+            "diary",
+            "notes",
+            "note",
+            "dosing",
+            "doses",
+            "dose",
+            "dosage",
+            "changes",
+            "change",
+            "and",
+            "of",
+            "the",
+            "for",
+            "my",
+            "our",
+            "lab",
+            "laboratory",
+            "laboratories",
+            "overview",
+            "daily",
+            "weekly",
+            "monthly",
+            "month",
+            "year",
+            "history",
+            "table",
+            "values",
+            "measurements",
+            "measurement",
+            "quality",
+            "wc",
+            "wcs",
+            "additives",
+            "supplements",
+            "main",
+            "tabelle",
+            "blad",
+            "feuil",
+            "feuille",
+            "hoja",
+            "foglio",
+            "tabelle1",
+            "werte",
+            "messwerte",
+            "protokoll",
+            "wasserwerte",
+            "wasser",
+            "do",
+            "not",
+            "delete",
+            "new",
+            "old",
+            "copy",
+            "final",
+            "from",
+            "to",
+            "per",
+            "reef",
+            "marine",
+            "club");
+
+    private final Tanks tanks;
+    private final Words words;
+    private final String file;
+    private final int sheets;
+
+    /** @param sheets how many sheets of the workbook hold a log */
+    Owner(Tanks tanks, Words words, String file, int sheets) {
+        this.tanks = tanks;
+        this.words = words;
+        this.file = file;
+        this.sheets = sheets;
+    }
+
+    String of(Table table, boolean shared) {
+        String sheet = table.area().sheet();
+        return titled(table, shared)
+                .or(() -> tanks.findKnown(sheet))
+                .or(() -> tanks.findIn(sheet))
+                .or(() -> sheets == 1 || general(sheet) ? only() : Optional.empty())
+                .or(() -> general(sheet) ? Optional.empty() : Optional.of(sheet.strip()))
+                .or(this::only)
+                .orElseGet(() -> stem(file));
+    }
+
+    private Optional<String> only() {
+        List<String> setUp = tanks.setUp();
+        List<String> all = setUp.isEmpty() ? tanks.all() : setUp;
+        return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
+    }
+
+    /** @param shared whether the sheet holds other tables too, so that a bare title may well be a tank's name */
+    private Optional<String> titled(Table table, boolean shared) {
+        List<String> titles = table.titleTexts();
+        Optional<String> known = Stream.iterate(titles.size() - 1, i -> i >= 0, i -> i - 1)
+                .flatMap(i -> tanks.findIn(titles.get(i)).stream())
+                .findFirst();
+        return known.or(() -> titles.stream()
+                .filter(t -> tanks.setUp().isEmpty())
+                .filter(t -> shared || saysTank(t))
+                .map(this::bare)
+                .filter(t -> !t.isEmpty() && t.length() <= 40)
+                .findFirst());
+    }
+
+    private static boolean saysTank(String title) {
+        String folded = Names.fold(title);
+        return folded.contains("tank") || folded.contains("aquarium") || folded.contains("becken");
+    }
+
+    /** The title without its general words, months and years. */
+    private String bare(String title) {
+        return Stream.of(title.strip().split("[^\\p{L}\\p{N}']+"))
+                .filter(w -> !says(w))
+                .collect(Collectors.joining(" "));
+    }
+
+    private boolean general(String sheet) {
+        boolean numbered = saysTank(sheet) && sheet.chars().anyMatch(Character::isDigit);
+        boolean said = Stream.of(sheet.strip().split("[^\\p{L}]+")).allMatch(this::says);
+        return (said && !numbered) || words.month(sheet).isPresent();
+    }
+
+    private boolean says(String word) {
+        String folded = word.toLowerCase(Locale.ROOT);
+        return folded.isEmpty()
+                || GENERAL.contains(folded)
+                || folded.chars().allMatch(Character::isDigit)
+                || words.monthName(folded)
+                || words.label(word).known();
+    }
+
+    static String stem(String file) {
+        String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+        int dot = name.lastIndexOf('.');
+        return dot > 0 ? name.substring(0, dot) : name;
+    }
+}

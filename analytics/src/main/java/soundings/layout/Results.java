@@ -1,0 +1,152 @@
+package soundings.layout;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
+import soundings.log.AsWritten;
+import soundings.log.Inferred;
+import soundings.log.NothingWritten;
+import soundings.log.UnreadableAmount;
+import soundings.quantity.Amount;
+import soundings.setup.Setup;
+import soundings.sheet.Cell;
+import soundings.wording.AmountText;
+import soundings.wording.DecimalMark;
+import soundings.wording.WrittenAmount;
+
+/** Collects the results of a table's cells into series, one for each heading or named test, for their scale to be settled. */
+final class Results {
+    private final Context context;
+    private final Area area;
+    private final Ledger ledger;
+    private final Map<String, Series> series = new LinkedHashMap<>();
+    private final Map<String, WrittenAmount> last = new HashMap<>();
+
+    Results(Context context, Area area, Ledger ledger) {
+        this.context = context;
+        this.area = area;
+        this.ledger = ledger;
+    }
+
+    /** One test as its heading or row names it. */
+    record Test(Parameter parameter, String header, String unit, String rowUnit) {
+        String key() {
+            return parameter.id() + "|" + header;
+        }
+    }
+
+    Collection<Series> series() {
+        return series.values();
+    }
+
+    void cell(Cell cell, Test test, Where where, DecimalMark mark) {
+        AmountText text = context.words().amount(cell, mark);
+        String above = where.tank() + "|" + test.key();
+        text.match(
+                written -> amount(cell, test, where, written.amount()),
+                several -> several(cell, test, where, several.amounts()),
+                steps -> steps(cell, test, where, steps),
+                nothing -> nothing(cell, test, where, nothing, Optional.ofNullable(last.get(above))),
+                unreadable -> unreadable(cell, unreadable.why()));
+    }
+
+    private boolean amount(Cell cell, Test test, Where where, WrittenAmount amount) {
+        last.put(where.tank() + "|" + test.key(), amount);
+        String unit = amount.unit().isEmpty() ? test.rowUnit() : amount.unit();
+        Set<Inferred> inferred = new HashSet<>(where.inferred());
+        add(
+                test,
+                new Raw(
+                        new Raw.Place(where.tank(), where.date(), where.time(), where.row()),
+                        test.parameter(),
+                        amount,
+                        unit,
+                        where.method(),
+                        amount.approximate(),
+                        inferred,
+                        refused(cell, where),
+                        area.written(cell)));
+        return true;
+    }
+
+    static String refused(Cell cell, Where where) {
+        if (cell.look().struck()) {
+            return "struck out";
+        }
+        return cell.look().hidden() ? "stands in a hidden row or column" : where.refused();
+    }
+
+    /** A result read from running text. */
+    void phrase(Test test, Raw raw) {
+        add(test, raw);
+    }
+
+    private void add(Test test, Raw raw) {
+        series.computeIfAbsent(test.key(), k -> Series.of(test.parameter(), test.header(), test.unit()))
+                .raws()
+                .add(raw);
+    }
+
+    /** The same thing on two scales is one result; anything else is not understood. */
+    private boolean several(Cell cell, Test test, Where where, List<WrittenAmount> amounts) {
+        Scales scales = new Scales(context.reference(), test.parameter());
+        List<OptionalDouble> canonical =
+                amounts.stream().map(a -> scales.read(a, test.unit())).toList();
+        boolean all = canonical.stream().allMatch(OptionalDouble::isPresent);
+        if (!all || !agree(canonical)) {
+            return unreadable(cell, "more than one number stands here");
+        }
+        Scale scale = context.reference().canonicalScale(test.parameter());
+        Amount one = new Amount.Exact(canonical.get(canonical.size() - 1).orElse(0));
+        return amount(cell, test, where, as(one, scale, amounts.get(0)));
+    }
+
+    private static boolean agree(List<OptionalDouble> values) {
+        double low = values.stream().mapToDouble(v -> v.orElse(0)).min().orElse(0);
+        double high = values.stream().mapToDouble(v -> v.orElse(0)).max().orElse(0);
+        return high - low <= 0.05 * high;
+    }
+
+    /** A count of a kit's steps is a result where the setup says what a step is. */
+    private boolean steps(Cell cell, Test test, Where where, AmountText.Steps steps) {
+        Optional<Setup.Kit> kit = context.setup().kits().stream()
+                .filter(k -> k.parameter().equals(test.parameter()) && k.step().isPresent())
+                .findFirst();
+        if (kit.isEmpty()) {
+            return unreadable(
+                    cell, "a count of " + steps.step() + "; what one is worth is not known (sheet Kits of the setup)");
+        }
+        double step = kit.get().step().orElse(0);
+        Scale scale = context.reference().canonicalScale(test.parameter());
+        Amount amount = steps.count().amount().on(n -> n * step);
+        return amount(cell, test, where, as(amount, scale, steps.count()));
+    }
+
+    private static WrittenAmount as(Amount amount, Scale scale, WrittenAmount like) {
+        return new WrittenAmount(
+                amount, Optional.empty(), scale.id(), like.approximate(), false, "", "", like.figures());
+    }
+
+    private boolean nothing(
+            Cell cell, Test test, Where where, AmountText.Nothing nothing, Optional<WrittenAmount> above) {
+        if (nothing.ditto() && above.isPresent()) {
+            return amount(cell, test, where, above.get());
+        }
+        ledger.issue(new NothingWritten(area.written(cell), nothing.word()));
+        return true;
+    }
+
+    private boolean unreadable(Cell cell, String why) {
+        AsWritten at = area.written(cell);
+        ledger.issue(new UnreadableAmount(at, why));
+        return true;
+    }
+}

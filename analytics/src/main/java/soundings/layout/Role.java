@@ -1,0 +1,51 @@
+package soundings.layout;
+
+/** What a column of a table holds. */
+enum Role {
+    DATE("date"),
+    /** The first day a rate applies; serves as the date where no other stands. */
+    FROM("date"),
+    UNTIL("until"),
+    TIME("time"),
+    TANK("tank"),
+    /** Names the parameter of its row. */
+    TEST("test"),
+    /** The amounts of the parameter named in the row. */
+    RESULT("result"),
+    UNIT("unit"),
+    /** Names the additive of its row. */
+    ADDITIVE("additive"),
+    /** Amounts of the parameter named in the header. */
+    READING("reading"),
+    DOSE("dose"),
+    WATER_CHANGE("waterChange"),
+    NOTE("note"),
+    METHOD("method"),
+    /** How much, of what the rest of the table tells. */
+    AMOUNT("amount"),
+    /** Averages, totals, differences: worked out from other cells. */
+    DERIVED("derived"),
+    /** Known and of no use here, or switched off by the keeper. */
+    IGNORED("ignored"),
+    UNKNOWN("unknown");
+
+    private final String meaning;
+
+    Role(String meaning) {
+        this.meaning = meaning;
+    }
+
+    /** The word for it in what is shown to the keeper. */
+    String meaning() {
+        return meaning;
+    }
+
+    boolean dates() {
+        return this == DATE || this == FROM;
+    }
+
+    /** Whether its cells give entries. */
+    boolean gives() {
+        return this == READING || this == RESULT || this == DOSE || this == WATER_CHANGE || this == NOTE;
+    }
+}

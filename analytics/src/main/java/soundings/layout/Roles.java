@@ -1,0 +1,195 @@
+package soundings.layout;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import soundings.log.Inferred;
+import soundings.sheet.Cell;
+import soundings.wording.VolumeUnit;
+
+/** Settles what each column holds from its header, from the values under it and from its neighbours. */
+final class Roles {
+    private final Words words;
+    private final Tanks tanks;
+
+    private Roles(Words words, Tanks tanks) {
+        this.words = words;
+        this.tanks = tanks;
+    }
+
+    static Shape settle(Shape shape, Words words, Tanks tanks) {
+        Roles roles = new Roles(words, tanks);
+        Shape dated = roles.oneDate(roles.datesByValue(shape));
+        Shape named = roles.additivesByValue(roles.testsByValue(roles.tanksByValue(dated)));
+        return roles.restByValue(roles.columnsOfTopic(roles.amounts(roles.doses(named))));
+    }
+
+    private static boolean daysCount(Shape shape, Field field) {
+        return shape.topic().month().isPresent()
+                && (field.role().dates() || field.labels().isEmpty());
+    }
+
+    private static boolean dated(Shape shape, Field field) {
+        Column column = shape.column(field);
+        return column.size() == 0 ? false : column.dated(daysCount(shape, field)) >= 0.5;
+    }
+
+    /** Where no header says "date" over dates, the first column that holds them is it. */
+    private Shape datesByValue(Shape shape) {
+        boolean said = shape.fields().stream().anyMatch(f -> f.role().dates() && dated(shape, f));
+        if (said) {
+            return shape;
+        }
+        Optional<Field> found = shape.fields().stream()
+                .filter(f -> f.role() == Role.UNKNOWN || f.role() == Role.TIME || f.role() == Role.TEST)
+                .filter(f -> shape.column(f).dated(daysCount(shape, f)) >= 0.6)
+                .findFirst();
+        Shape bare = shape.replace(f -> f.role().dates(), f -> demoted(shape, f));
+        return found.map(f -> bare.replace(
+                        f::equals,
+                        g -> g.guessed(Label.of(Role.DATE, 0.7), Set.of(Inferred.DATE), "dates stand in it")))
+                .orElse(bare);
+    }
+
+    private Field demoted(Shape shape, Field field) {
+        boolean days = shape.column(field).days() > 0;
+        return days || shape.column(field).textual() ? field : field.with(Label.UNKNOWN);
+    }
+
+    /** One column dates the rows; others that hold dates are kept out. */
+    private Shape oneDate(Shape shape) {
+        Optional<Field> chosen = shape.all(Role.DATE).stream()
+                .filter(f -> dated(shape, f))
+                .findFirst()
+                .or(shape::findDate);
+        boolean from = chosen.map(f -> f.role() == Role.FROM).orElse(false);
+        return shape.replace(
+                f -> f.role() == Role.DATE && !from && chosen.filter(f::equals).isEmpty(),
+                f -> f.with(Label.of(Role.IGNORED, 0.5)));
+    }
+
+    private Shape tanksByValue(Shape shape) {
+        if (shape.has(Role.TANK)
+                && shape.all(Role.TANK).stream().anyMatch(f -> f.label().tank().isEmpty())) {
+            return shape;
+        }
+        return first(
+                        shape,
+                        f -> f.role() == Role.UNKNOWN
+                                && known(shape, f, t -> tanks.findKnown(t).isPresent()))
+                .map(f -> shape.replace(
+                        f::equals,
+                        g -> g.guessed(Label.of(Role.TANK, 0.8), Set.of(Inferred.TANK), "tanks' names stand in it")))
+                .orElse(shape);
+    }
+
+    private Shape testsByValue(Shape shape) {
+        boolean tested = shape.fields().stream().anyMatch(f -> f.role() == Role.READING);
+        if (tested || shape.all(Role.TEST).stream().anyMatch(f -> namesTests(shape, f))) {
+            return shape;
+        }
+        return first(shape, f -> f.role() == Role.UNKNOWN && namesTests(shape, f))
+                .map(f -> shape.replace(
+                        f::equals,
+                        g -> g.guessed(
+                                Label.of(Role.TEST, 0.8), Set.of(Inferred.PARAMETER), "tests' names stand in it")))
+                .orElse(shape);
+    }
+
+    private boolean namesTests(Shape shape, Field field) {
+        return known(shape, field, t -> words.inCompany(t).parameter().isPresent());
+    }
+
+    private Shape additivesByValue(Shape shape) {
+        boolean doses = shape.fields().stream()
+                .anyMatch(f -> (f.role() == Role.DOSE && f.label().name().isEmpty()) || f.role() == Role.AMOUNT);
+        if (!doses || shape.has(Role.ADDITIVE)) {
+            return shape;
+        }
+        Predicate<Field> open = f -> f.role() == Role.UNKNOWN || f.role() == Role.TEST || f.role() == Role.NOTE;
+        return first(shape, open.and(f -> known(shape, f, words::additive)))
+                .map(f -> shape.replace(f::equals, g -> g.with(Label.of(Role.ADDITIVE, 0.8))))
+                .orElse(shape);
+    }
+
+    /** Most of the column's texts pass. */
+    private boolean known(Shape shape, Field field, Predicate<String> test) {
+        List<Cell> cells = shape.column(field).cells();
+        long passed =
+                cells.stream().limit(200).filter(c -> test.test(c.shown())).count();
+        return passed > 0 && passed >= 0.7 * Math.min(200, cells.size());
+    }
+
+    /** A column that says "doses" and holds sentences is a note. */
+    private Shape doses(Shape shape) {
+        return shape.replace(
+                f -> f.role() == Role.DOSE
+                        && f.label().name().isEmpty()
+                        && shape.column(f).textual(),
+                f -> f.with(Label.of(Role.NOTE, 0.7)));
+    }
+
+    /** "Amount" takes its sense from what the rows name, or from what the table is about. */
+    private Shape amounts(Shape shape) {
+        Role sense = shape.has(Role.ADDITIVE) || shape.topic().about(Role.DOSE)
+                ? Role.DOSE
+                : shape.topic().about(Role.WATER_CHANGE)
+                        ? Role.WATER_CHANGE
+                        : shape.has(Role.TEST) ? Role.RESULT : Role.UNKNOWN;
+        return shape.replace(f -> f.role() == Role.AMOUNT, f -> f.with(amount(f, sense)));
+    }
+
+    private Label amount(Field field, Role sense) {
+        VolumeUnit volume = words.volume(field.header()).orElse(field.label().volume());
+        return field.label().withRole(sense).withVolume(volume);
+    }
+
+    /** A column without a meaning of its own takes the table's: litres on a sheet of water changes, a tank's column on a sheet of one test. */
+    private Shape columnsOfTopic(Shape shape) {
+        Label topic = shape.topic().subject();
+        boolean gives = shape.fields().stream().anyMatch(f -> f.role().gives() && f.role() != Role.NOTE);
+        boolean named = shape.has(Role.TEST) || topic.known();
+        Shape byTank = named ? shape.replace(f -> tankColumn(shape, f), f -> f.with(ofTank(shape, f, topic))) : shape;
+        if (gives || !topic.known()) {
+            return byTank;
+        }
+        return byTank.replace(f -> open(byTank, f), f -> f.with(ofTopic(f, topic)));
+    }
+
+    private static boolean tankColumn(Shape shape, Field field) {
+        return field.role() == Role.TANK
+                && !field.label().tank().isEmpty()
+                && shape.column(field).count(Kind.NUMBER) > 0;
+    }
+
+    private static Label ofTank(Shape shape, Field field, Label topic) {
+        Label label = shape.has(Role.TEST) ? Label.of(Role.RESULT, 0.8) : topic;
+        return label.withTank(field.label().tank());
+    }
+
+    private static boolean open(Shape shape, Field field) {
+        boolean result = field.role() == Role.RESULT && !shape.has(Role.TEST);
+        return (field.role() == Role.UNKNOWN || result) && shape.column(field).share(Kind.NUMBER) >= 0.6;
+    }
+
+    private Label ofTopic(Field field, Label topic) {
+        VolumeUnit volume = words.volume(field.header()).orElse(topic.volume());
+        return topic.withVolume(volume);
+    }
+
+    /** Sentences under an unknown header are notes; a result without a test is nothing. */
+    private Shape restByValue(Shape shape) {
+        Shape noted = shape.replace(
+                f -> f.role() == Role.UNKNOWN && sentences(shape.column(f)), f -> f.with(Label.of(Role.NOTE, 0.5)));
+        return noted.replace(f -> f.role() == Role.RESULT && !noted.has(Role.TEST), f -> f.with(Label.UNKNOWN));
+    }
+
+    private static boolean sentences(Column column) {
+        return column.textual() && column.manyWords() * 2 >= column.size();
+    }
+
+    private static Optional<Field> first(Shape shape, Predicate<Field> test) {
+        return shape.fields().stream().filter(test).findFirst();
+    }
+}

@@ -1,0 +1,95 @@
+package soundings.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import soundings.chemistry.Parameter;
+import soundings.chemistry.Reference;
+import soundings.chemistry.Scale;
+import soundings.wording.WrittenAmount;
+
+/** Which scale the results of one series are written in when the heading's unit is missing or in doubt. */
+final class Scales {
+    /** The best scale must fit this many times better than the next. */
+    private static final double CLEAR = 1.8;
+
+    private final Reference reference;
+    private final Typical typical;
+    private final Parameter parameter;
+
+    Scales(Reference reference, Parameter parameter) {
+        this.reference = reference;
+        this.parameter = parameter;
+        this.typical = Typical.of(parameter, reference);
+    }
+
+    /** @param scale empty when none or more than one fits */
+    record Choice(Optional<Scale> scale, String candidates) {}
+
+    private record Scored(Scale scale, double fit) {}
+
+    /** The one usual scale on which the values are plausible, and clearly more so than on any other. */
+    Choice byValue(List<Raw> values) {
+        List<Scored> scored = usual().stream()
+                .map(s -> new Scored(s, fit(s, values)))
+                .filter(s -> s.fit() > 0.02)
+                .sorted(Comparator.comparingDouble(Scored::fit).reversed())
+                .toList();
+        String names = scored.stream().map(s -> s.scale().label()).collect(Collectors.joining(", "));
+        if (scored.isEmpty()) {
+            return new Choice(Optional.empty(), "none of the usual ones");
+        }
+        boolean clear = scored.size() == 1
+                || scored.get(0).fit() > CLEAR * scored.get(1).fit();
+        return new Choice(clear ? Optional.of(scored.get(0).scale()) : Optional.empty(), names);
+    }
+
+    List<Scale> usual() {
+        return reference.scales(parameter).stream().filter(Scale::usual).toList();
+    }
+
+    private double fit(Scale scale, List<Raw> values) {
+        List<Double> canonical = new ArrayList<>();
+        values.forEach(v -> canonical.add(scale.canonical(v.amount().amount().about())));
+        double implausible =
+                canonical.stream().filter(c -> !typical.plausible(c)).count() / (double) canonical.size();
+        double mean = canonical.stream().mapToDouble(typical::fit).average().orElse(0);
+        return implausible > 0.3 ? 0 : mean;
+    }
+
+    /** Scales that can be told from this one by value: a factor of two for what is held steady, of ten for what is not. */
+    List<Scale> rivals(Scale scale) {
+        boolean steady = parameter.kind() == Parameter.Kind.ION || parameter.kind() == Parameter.Kind.CONDITION;
+        double apart = Math.log(steady ? 2 : 9);
+        return usual().stream().filter(s -> ratio(s, scale) >= apart).toList();
+    }
+
+    /** How differently two scales read the same figure, as the logarithm of the ratio. */
+    private double ratio(Scale one, Scale other) {
+        double figure = other.written(typical.mid());
+        double read = one.canonical(figure);
+        return read <= 0 || !Double.isFinite(read) ? 10 : Math.abs(Math.log(read / typical.mid()));
+    }
+
+    Typical typical() {
+        return typical;
+    }
+
+    /** A single amount by its own unit, the heading's, or the only usual scale it is plausible on; canonical unit. */
+    OptionalDouble read(WrittenAmount amount, String headed) {
+        double figure = amount.amount().about();
+        Optional<Scale> own =
+                Optional.of(amount.unit()).filter(u -> !u.isEmpty()).flatMap(u -> reference.findScale(parameter, u));
+        if (own.isPresent()) {
+            return OptionalDouble.of(own.get().canonical(figure));
+        }
+        List<Double> near = usual().stream()
+                .map(s -> s.canonical(figure))
+                .filter(c -> Double.isFinite(c) && typical.plausible(c) && typical.distance(c) < 3 * typical.spread())
+                .toList();
+        return near.size() == 1 ? OptionalDouble.of(near.get(0)) : OptionalDouble.empty();
+    }
+}

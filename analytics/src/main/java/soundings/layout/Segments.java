@@ -1,0 +1,160 @@
+package soundings.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import soundings.chemistry.Names;
+import soundings.sheet.Cell;
+import soundings.sheet.Value;
+
+/** Cuts an area into its tables: a band of heading lines, the titles above it, the lines below it down to the next. */
+final class Segments {
+    private static final int MOST_BAND_LINES = 4;
+
+    private final Area area;
+    private final Words words;
+    private final List<Line> lines;
+    private final int leftmost;
+
+    private Segments(Area area, Words words) {
+        this.area = area;
+        this.words = words;
+        this.lines = area.lines();
+        this.leftmost = lines.stream().mapToInt(Line::firstColumn).min().orElse(0);
+    }
+
+    /** First and last index of a heading band's lines. */
+    private record Band(int from, int to) {}
+
+    static List<Table> of(Area area, Words words) {
+        return new Segments(area, words).tables();
+    }
+
+    private List<Table> tables() {
+        List<Band> bands = bands(Headings.in(area, words));
+        if (bands.isEmpty()) {
+            return List.of(headless());
+        }
+        List<Table> tables = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i < bands.size(); i++) {
+            Band band = bands.get(i);
+            int title = i == 0 ? 0 : firstTitle(bands.get(i - 1).to() + 1, band.from());
+            int end = i + 1 < bands.size()
+                    ? firstTitle(band.to() + 1, bands.get(i + 1).from())
+                    : lines.size();
+            add(tables, table(title, band, end));
+            from = end;
+        }
+        return from == 0 ? List.of() : tables;
+    }
+
+    private Table table(int title, Band band, int end) {
+        return new Table(
+                area,
+                lines.subList(title, band.from()),
+                lines.subList(band.from(), band.to() + 1),
+                List.of(),
+                lines.subList(Math.min(end, band.to() + 1), end));
+    }
+
+    /** A band that repeats the one before, with nothing said between them, goes on with the same table. */
+    private static void add(List<Table> tables, Table next) {
+        Table last = tables.isEmpty() ? next : tables.get(tables.size() - 1);
+        if (!tables.isEmpty() && next.titles().isEmpty() && heading(last).equals(heading(next))) {
+            tables.set(tables.size() - 1, last.withBody(next.body(), next.band()));
+        } else {
+            tables.add(next);
+        }
+    }
+
+    private static List<String> heading(Table table) {
+        return table.band().stream()
+                .flatMap(l -> l.cells().stream())
+                .map(c -> c.at().column() + Names.fold(c.shown()))
+                .toList();
+    }
+
+    private Table headless() {
+        int first = 0;
+        while (first < lines.size() && plainText(lines.get(first)) && !holds(lines.get(first), Kind.DATE)) {
+            first++;
+        }
+        int start = first == lines.size() ? 0 : first;
+        return new Table(area, lines.subList(0, start), List.of(), List.of(), lines.subList(start, lines.size()));
+    }
+
+    private List<Band> bands(List<Integer> headings) {
+        List<Band> bands = new ArrayList<>();
+        for (int heading : headings) {
+            Band last = bands.isEmpty() ? new Band(-1, -1) : bands.get(bands.size() - 1);
+            if (heading <= last.to()) {
+                continue;
+            }
+            bands.add(new Band(top(heading, last.to()), bottom(heading)));
+        }
+        return bands;
+    }
+
+    private int top(int heading, int floor) {
+        int top = heading;
+        while (top - 1 > floor && adjacent(top - 1, top) && heading - top < MOST_BAND_LINES && labels(top - 1)) {
+            top--;
+        }
+        return top;
+    }
+
+    /** Whether a line above a heading says something column by column, rather than entitling the whole. */
+    private boolean labels(int index) {
+        Line line = lines.get(index);
+        return plainText(line)
+                && !holdsData(line)
+                && (line.cells().size() > 1 || words.kind(line.cells().get(0)) == Kind.LABEL);
+    }
+
+    private int bottom(int heading) {
+        int bottom = heading;
+        while (bottom + 1 < lines.size() && adjacent(bottom, bottom + 1) && furtherLabels(bottom + 1)) {
+            bottom++;
+        }
+        return bottom;
+    }
+
+    private boolean furtherLabels(int index) {
+        Line line = lines.get(index);
+        long labels = line.cells().stream().filter(c -> words.kind(c).label()).count();
+        return plainText(line)
+                && !holdsData(line)
+                && labels * 2 >= line.cells().size()
+                && (labels >= 2 || holds(line, Kind.UNIT));
+    }
+
+    private boolean adjacent(int first, int second) {
+        return lines.get(second).row() - lines.get(first).row() == 1;
+    }
+
+    /** The index from which the lines above a band are its titles; {@code band} itself when there are none. */
+    private int firstTitle(int floor, int band) {
+        int title = band;
+        while (title > floor && entitles(title - 1)) {
+            title--;
+        }
+        return title;
+    }
+
+    private boolean entitles(int index) {
+        Line line = lines.get(index);
+        return plainText(line) && line.cells().size() <= 2 && !holdsData(line) && line.firstColumn() <= leftmost + 1;
+    }
+
+    private boolean holdsData(Line line) {
+        return line.cells().stream().anyMatch(c -> words.kind(c).data());
+    }
+
+    private boolean holds(Line line, Kind kind) {
+        return line.cells().stream().anyMatch(c -> words.kind(c) == kind);
+    }
+
+    private static boolean plainText(Line line) {
+        return line.cells().stream().map(Cell::value).allMatch(v -> v instanceof Value.Text);
+    }
+}

@@ -1,0 +1,42 @@
+package soundings.layout;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** A table with its columns read: what each holds and what stands in it. */
+record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> columns) {
+    Shape {
+        fields = List.copyOf(fields);
+    }
+
+    Column column(Field field) {
+        return columns.getOrDefault(field.column(), Column.EMPTY);
+    }
+
+    Optional<Field> find(Role role) {
+        return fields.stream().filter(f -> f.role() == role).findFirst();
+    }
+
+    Optional<Field> findDate() {
+        return find(Role.DATE).or(() -> find(Role.FROM));
+    }
+
+    List<Field> all(Role role) {
+        return fields.stream().filter(f -> f.role() == role).toList();
+    }
+
+    boolean has(Role role) {
+        return find(role).isPresent();
+    }
+
+    /** The same with every field that passes replaced. */
+    Shape replace(Predicate<Field> which, java.util.function.UnaryOperator<Field> by) {
+        return new Shape(
+                table,
+                topic,
+                fields.stream().map(f -> which.test(f) ? by.apply(f) : f).toList(),
+                columns);
+    }
+}

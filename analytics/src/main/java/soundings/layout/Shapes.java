@@ -1,0 +1,115 @@
+package soundings.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import soundings.sheet.Grid;
+
+/** Finds the tables of a sheet in whichever direction they make sense, each with its columns settled. */
+final class Shapes {
+    private final Words words;
+    private final Tanks tanks;
+    private final Corrections corrections;
+
+    Shapes(Words words, Tanks tanks, Corrections corrections) {
+        this.words = words;
+        this.tanks = tanks;
+        this.corrections = corrections;
+    }
+
+    /** @param sense the share of cells that found a place, 0 to 1 */
+    record Found(List<Shape> shapes, double sense) {}
+
+    List<Shape> of(Grid grid) {
+        if (grid.cells().isEmpty()) {
+            return List.of();
+        }
+        Area area = Area.of(grid);
+        Found upright = found(area);
+        if (upright.sense() >= 0.6) {
+            return upright.shapes();
+        }
+        Found turned = found(area.turn());
+        return turned.sense() > upright.sense() ? turned.shapes() : upright.shapes();
+    }
+
+    private Found found(Area area) {
+        List<Shape> shapes = new ArrayList<>();
+        for (Area strip : Strips.of(area, words)) {
+            Segments.of(strip, words).forEach(table -> shapes.addAll(shapes(table)));
+        }
+        int cells = shapes.stream().mapToInt(Shapes::cells).sum();
+        int placed = shapes.stream().mapToInt(Shapes::placed).sum();
+        return new Found(shapes, cells == 0 ? 0 : placed / (double) cells);
+    }
+
+    private List<Shape> shapes(Table table) {
+        Shape whole = shape(table);
+        List<Integer> starts = whole.fields().stream()
+                .filter(f -> f.role() == Role.DATE
+                        && whole.column(f).dated(whole.topic().month().isPresent()) >= 0.5)
+                .map(Field::column)
+                .toList();
+        return starts.size() < 2 || !parts(whole, starts) ? List.of(settled(whole)) : split(table, starts);
+    }
+
+    /** Each date column leads columns of its own. */
+    private static boolean parts(Shape whole, List<Integer> starts) {
+        for (int i = 0; i < starts.size(); i++) {
+            int from = starts.get(i);
+            int to = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
+            boolean leads = whole.fields().stream()
+                    .anyMatch(f ->
+                            f.column() > from && f.column() < to && f.role().gives() && f.role() != Role.NOTE);
+            if (!leads) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private List<Shape> split(Table table, List<Integer> starts) {
+        List<Shape> shapes = new ArrayList<>();
+        for (int i = 0; i < starts.size(); i++) {
+            int from = i == 0 ? 0 : starts.get(i);
+            int to = i + 1 < starts.size() ? starts.get(i + 1) - 1 : Integer.MAX_VALUE;
+            shapes.add(settled(shape(entitled(table.columns(from, to)))));
+        }
+        return shapes;
+    }
+
+    /** A single name over all columns of a part is its title. */
+    private Table entitled(Table part) {
+        boolean name = part.band().size() > 1
+                && part.band().get(0).cells().size() == 1
+                && words.kind(part.band().get(0).cells().get(0)) != Kind.UNIT;
+        if (!name) {
+            return part;
+        }
+        List<Line> titles = new ArrayList<>(part.titles());
+        titles.add(part.band().get(0));
+        return new Table(part.area(), titles, part.band().subList(1, part.band().size()), part.repeats(), part.body());
+    }
+
+    private Shape shape(Table table) {
+        return new Shape(table, Topic.of(table, words), Fields.of(table, words, tanks), Column.of(table.body(), words));
+    }
+
+    private Shape settled(Shape shape) {
+        return corrections.apply(Roles.settle(shape, words, tanks));
+    }
+
+    private static int cells(Shape shape) {
+        return shape.table().body().stream().mapToInt(l -> l.cells().size()).sum();
+    }
+
+    private static int placed(Shape shape) {
+        if (shape.findDate().isEmpty()
+                || shape.fields().stream().noneMatch(f -> f.role().gives())) {
+            return 0;
+        }
+        return shape.fields().stream()
+                .filter(f -> f.role() != Role.UNKNOWN && f.role() != Role.IGNORED)
+                .mapToInt(f -> shape.column(f).size())
+                .sum();
+    }
+}

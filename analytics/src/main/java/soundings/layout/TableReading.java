@@ -1,0 +1,238 @@
+package soundings.layout;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import soundings.log.AmbiguousDates;
+import soundings.log.DerivedRow;
+import soundings.log.Inferred;
+import soundings.log.MistypedYear;
+import soundings.log.NoDate;
+import soundings.log.UnreadableDate;
+import soundings.sheet.Cell;
+import soundings.sheet.Region;
+import soundings.wording.DecimalMark;
+import soundings.wording.DecimalMarks;
+import soundings.wording.MarkDecision;
+
+/** Walks the rows of one table and hands each cell to what its column holds. */
+final class TableReading {
+    private final Context context;
+    private final Shape shape;
+    private final Area area;
+    private final Ledger ledger;
+    private final RowTanks rowTanks;
+    private final Results results;
+    private final Doses doses;
+    private final Notes notes;
+    private final Changes changes;
+    private final Map<Integer, DecimalMark> marks = new HashMap<>();
+
+    private TableReading(Context context, Shape shape, String tank, Ledger ledger) {
+        this.context = context;
+        this.shape = shape;
+        this.area = shape.table().area();
+        this.ledger = ledger;
+        this.rowTanks = RowTanks.of(shape, context, tank);
+        this.results = new Results(context, area, ledger);
+        this.doses = new Doses(context, area, ledger);
+        this.notes = new Notes(context, area, ledger, results, doses);
+        this.changes = new Changes(context, shape);
+    }
+
+    /** What a table's cells became, the results still in their series. */
+    static List<Series> read(Context context, Shape shape, DateColumn dates, String tank, Ledger ledger) {
+        TableReading reading = new TableReading(context, shape, tank, ledger);
+        reading.read(dates);
+        return List.copyOf(reading.results.series());
+    }
+
+    private void read(DateColumn dates) {
+        ledger.labels(area, shape.table().titles());
+        ledger.labels(area, shape.table().band());
+        ledger.labels(area, shape.table().repeats());
+        List<Row> rows = new ArrayList<>(Axis.rows(
+                dates, context.words(), context.orders(), context.settings().today()));
+        List<Optional<String>> derived = Derived.of(shape, rows, context.words());
+        List<String> tanks = rowTanks.of(rows, derived);
+        years(rows, tanks);
+        ambiguous(rows);
+        for (int i = 0; i < rows.size(); i++) {
+            if (derived.get(i).isPresent()) {
+                derived(rows.get(i), derived.get(i).get());
+            } else {
+                row(rows.get(i), tanks.get(i));
+            }
+        }
+        doses.close();
+    }
+
+    /** Where day and month cannot be told apart one issue says so for the whole table. */
+    private void ambiguous(List<Row> rows) {
+        List<Cell> dates = rows.stream()
+                .filter(r -> r.own()
+                        && !r.refused().isEmpty()
+                        && context.orders().order().isEmpty())
+                .flatMap(r -> shape.findDate().stream().flatMap(f -> r.line().at(f.column()).stream()))
+                .toList();
+        if (!dates.isEmpty()) {
+            List<Line> lines = rows.stream().map(Row::line).toList();
+            ledger.issue(new AmbiguousDates(
+                    area.written(dates.get(0)),
+                    area.around(lines),
+                    context.orders().because()));
+        }
+    }
+
+    private void derived(Row row, String why) {
+        List<Cell> cells = row.line().cells();
+        Region region = area.around(List.of(row.line()));
+        ledger.issue(new DerivedRow(area.written(cells.get(0)), region, why), area, cells);
+    }
+
+    /** Mistyped years are looked for tank by tank: each tank's rows may start again. */
+    private void years(List<Row> rows, List<String> tanks) {
+        Map<String, List<Integer>> byTank = new HashMap<>();
+        for (int i = 0; i < rows.size(); i++) {
+            byTank.computeIfAbsent(tanks.get(i), t -> new ArrayList<>()).add(i);
+        }
+        byTank.values().forEach(indices -> {
+            List<Row> own = indices.stream().map(rows::get).toList();
+            MistypedYears.in(own).forEach(m -> mistyped(rows, indices.get(m.index()), m));
+        });
+    }
+
+    private void mistyped(List<Row> rows, int index, MistypedYears.Mistyped found) {
+        Row row = rows.get(index);
+        rows.set(index, MistypedYears.corrected(row, found));
+        shape.findDate()
+                .flatMap(f -> row.line().at(f.column()))
+                .ifPresent(c -> ledger.issue(new MistypedYear(area.written(c), found.written(), found.meant())));
+    }
+
+    private void row(Row row, String tank) {
+        if (row.date().isEmpty()) {
+            dateless(row);
+            return;
+        }
+        String refused = tank.isEmpty() ? "no tank is written in this row" : row.refused();
+        Set<Inferred> inferred = new HashSet<>(row.inferred());
+        if (rowTanks.carried(row.line())) {
+            inferred.add(Inferred.TANK);
+        }
+        Where where =
+                new Where(tank, row.date().get(), row.time(), row.line().row(), inferred, method(row.line()), refused);
+        for (Field field : shape.fields()) {
+            Optional<Cell> cell = row.line().at(field.column());
+            cell.ifPresent(
+                    c -> cell(field, c, row.line(), where.in(field.label().tank())));
+        }
+    }
+
+    private String method(Line line) {
+        return text(Role.METHOD, line);
+    }
+
+    private String text(Role role, Line line) {
+        return shape.find(role)
+                .flatMap(f -> line.at(f.column()))
+                .map(c -> c.shown().strip())
+                .orElse("");
+    }
+
+    private void dateless(Row row) {
+        List<Cell> cells = row.line().cells();
+        Optional<Cell> date = shape.findDate().flatMap(f -> row.line().at(f.column()));
+        Region region = area.around(List.of(row.line()));
+        if (date.isPresent()) {
+            ledger.issue(new UnreadableDate(area.written(date.get()), region, row.refused()), area, cells);
+        } else {
+            ledger.issue(new NoDate(area.written(cells.get(0)), region, "no row above to take it from"), area, cells);
+        }
+    }
+
+    private void cell(Field field, Cell cell, Line line, Where where) {
+        switch (field.role()) {
+            case READING -> result(cell, headed(field, line), field, where);
+            case RESULT -> named(cell, line, field, where);
+            case DOSE -> dose(cell, field, line, where);
+            case WATER_CHANGE -> waterChange(cell, field, where);
+            case NOTE -> note(cell, where);
+            case DATE, FROM, TIME, TANK, TEST, UNIT, ADDITIVE, METHOD, UNTIL -> ledger.label(area, cell);
+            default -> {}
+        }
+    }
+
+    private void result(Cell cell, Results.Test test, Field field, Where where) {
+        results.cell(cell, test, where, mark(field));
+    }
+
+    private Results.Test headed(Field field, Line line) {
+        return new Results.Test(
+                field.label().parameter().orElseThrow(),
+                field.header(),
+                field.label().unit(),
+                text(Role.UNIT, line));
+    }
+
+    /** A result whose row names the test; a row may name a dose or a water change instead. */
+    private void named(Cell cell, Line line, Field field, Where where) {
+        String name = text(Role.TEST, line);
+        Label label = context.words().inCompany(name);
+        if (label.parameter().isPresent()) {
+            Results.Test test = new Results.Test(
+                    label.parameter().get(), name.isEmpty() ? field.header() : "", label.unit(), text(Role.UNIT, line));
+            result(cell, test, field, where);
+        } else if (label.role() == Role.DOSE && usable(cell, where)) {
+            doses.dose(cell, label, label.name(), where, Optional.empty());
+        } else if (label.role() == Role.WATER_CHANGE && usable(cell, where)) {
+            doses.waterChange(
+                    cell, context.words().volume(text(Role.UNIT, line)).orElse(label.volume()), where);
+        }
+    }
+
+    private void dose(Cell cell, Field field, Line line, Where where) {
+        String named = text(Role.ADDITIVE, line);
+        String additive = field.label().name().isEmpty()
+                ? context.words().additiveName(named)
+                : field.label().name();
+        Optional<Cell> until = shape.find(Role.UNTIL).flatMap(f -> line.at(f.column()));
+        if (usable(cell, where) && !doses.dose(cell, field.label(), additive, where, until)) {
+            notes.read(cell, where);
+        }
+    }
+
+    private void waterChange(Cell cell, Field field, Where where) {
+        if (usable(cell, where) && !doses.waterChange(cell, changes.unit(field), where)) {
+            notes.read(cell, where);
+        }
+    }
+
+    private void note(Cell cell, Where where) {
+        if (usable(cell, where)) {
+            notes.read(cell, where);
+        }
+    }
+
+    /** Doses, changes and remarks of a row that is set aside are left to the issue that sets it aside. */
+    private boolean usable(Cell cell, Where where) {
+        return Results.refused(cell, where).isEmpty();
+    }
+
+    private DecimalMark mark(Field field) {
+        return marks.computeIfAbsent(field.column(), c -> findMark(field));
+    }
+
+    private DecimalMark findMark(Field field) {
+        List<String> texts = shape.column(field).cells().stream()
+                .filter(c -> c.value() instanceof soundings.sheet.Value.Text)
+                .map(Cell::shown)
+                .toList();
+        MarkDecision decision = DecimalMarks.decide(texts);
+        return decision.mark() == DecimalMark.UNDECIDED ? context.mark() : decision.mark();
+    }
+}

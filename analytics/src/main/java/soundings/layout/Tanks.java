@@ -1,0 +1,106 @@
+package soundings.layout;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import soundings.chemistry.Names;
+import soundings.setup.Setup;
+
+/** The tanks' names, and every other way each is written. */
+final class Tanks {
+    private final Map<String, String> names;
+    private final List<String> own;
+
+    private Tanks(Map<String, String> names, List<String> own) {
+        this.names = names;
+        this.own = own;
+    }
+
+    static Tanks of(Setup setup) {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (Setup.Tank tank : setup.tanks()) {
+            names.put(key(tank.name()), tank.name());
+            tank.writtenAs().forEach(w -> names.putIfAbsent(key(w), tank.name()));
+        }
+        names.remove("");
+        return new Tanks(names, setup.tanks().stream().map(Setup.Tank::name).toList());
+    }
+
+    /** These and the names met in the log, the most frequent spelling of each first. */
+    Tanks with(Map<String, Integer> met) {
+        Map<String, String> all = new LinkedHashMap<>(names);
+        List<Map.Entry<String, Integer>> byCount = new ArrayList<>(met.entrySet());
+        byCount.sort(Map.Entry.<String, Integer>comparingByValue().reversed());
+        for (Map.Entry<String, Integer> name : byCount) {
+            String key = key(name.getKey());
+            if (!key.isEmpty() && near(all, key).isEmpty()) {
+                all.put(key, name.getKey().strip());
+            }
+        }
+        return new Tanks(all, own);
+    }
+
+    List<String> setUp() {
+        return own;
+    }
+
+    /** Every tank's name, in the order known. */
+    List<String> all() {
+        return names.values().stream().distinct().toList();
+    }
+
+    /** The tank whose name or other spelling this text is, signs, case and a mistyped letter aside. */
+    Optional<String> findKnown(String text) {
+        return near(names, key(text));
+    }
+
+    /** The tank whose name or other spelling this text is exactly. */
+    Optional<String> findNamed(String text) {
+        return Optional.ofNullable(names.get(key(text)));
+    }
+
+    private static Optional<String> near(Map<String, String> names, String key) {
+        if (key.isEmpty()) {
+            return Optional.empty();
+        }
+        String exact = names.get(key);
+        if (exact != null) {
+            return Optional.of(exact);
+        }
+        return names.entrySet().stream()
+                .filter(e -> key.length() >= 5 && e.getKey().length() >= 5 && !numbered(key, e.getKey()))
+                .filter(e -> Spelling.differByOne(key, e.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst();
+    }
+
+    /** {@code tank 1} and {@code tank 2} differ by a sign and are two tanks. */
+    private static boolean numbered(String one, String other) {
+        return !digits(one).equals(digits(other));
+    }
+
+    private static String digits(String text) {
+        return text.replaceAll("[^0-9]", "");
+    }
+
+    /** The tank whose name stands in a longer text, such as a title; the longest such name. */
+    Optional<String> findIn(String text) {
+        String padded = " " + key(text) + " ";
+        return names.keySet().stream()
+                .filter(k -> padded.contains(" " + k + " "))
+                .max((a, b) -> Integer.compare(a.length(), b.length()))
+                .map(names::get);
+    }
+
+    /** Letters and digits only, the word "tank" left out unless it is all there is. */
+    static String key(String text) {
+        String plain = Names.fold(text).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+        String bare = plain.replaceAll("\\b(the|tank|tanks|aquarium|system)\\b", " ")
+                .replaceAll(" +", " ")
+                .strip();
+        boolean telling = bare.length() > 1 && !bare.matches("[0-9 ]+");
+        return telling ? bare : plain;
+    }
+}

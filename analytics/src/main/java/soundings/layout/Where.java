@@ -1,0 +1,26 @@
+package soundings.layout;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Optional;
+import java.util.Set;
+import soundings.log.Inferred;
+
+/** Whose water a row's cells speak of, and when. {@code refused}: why nothing there may be used, empty otherwise. */
+record Where(
+        String tank,
+        LocalDate date,
+        Optional<LocalTime> time,
+        int row,
+        Set<Inferred> inferred,
+        String method,
+        String refused) {
+
+    Where in(String other) {
+        return other.isEmpty() ? this : new Where(other, date, time, row, inferred, method, refused);
+    }
+
+    Where refuse(String why) {
+        return new Where(tank, date, time, row, inferred, method, why);
+    }
+}

@@ -1,0 +1,34 @@
+package soundings.layout;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import soundings.setup.Setup;
+
+/** Setups for tests. */
+final class Setups {
+    private Setups() {}
+
+    static Setup tanks(String... names) {
+        List<Setup.Tank> tanks = Stream.of(names)
+                .map(n -> new Setup.Tank(n, OptionalDouble.of(200), List.of(), Optional.empty(), ""))
+                .toList();
+        return with(tanks, List.of(), Map.of());
+    }
+
+    static Setup preferring(String name, String value) {
+        return with(List.of(), List.of(), Map.of(name, value));
+    }
+
+    static Setup correcting(Setup.Column column) {
+        return with(List.of(), List.of(column), Map.of());
+    }
+
+    private static Setup with(List<Setup.Tank> tanks, List<Setup.Column> columns, Map<String, String> preferences) {
+        Setup e = Setup.EMPTY;
+        return new Setup(
+                tanks, e.freshMix(), e.targets(), e.additives(), e.kits(), e.pumps(), columns, preferences, List.of());
+    }
+}
