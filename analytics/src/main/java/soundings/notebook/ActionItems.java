@@ -25,7 +25,7 @@ final class ActionItems {
                 Text.clause(Figures.capital(action.what())),
                 action.why().stream().map(Text::sentence).toList(),
                 action.sure() >= 1 ? "" : Figures.sure(action.sure()),
-                action.caution(),
+                Text.sentence(action.caution()),
                 target,
                 action.restsOn());
     }

@@ -15,7 +15,7 @@ public final class Figures {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
     private static final Map<String, String> SHOWN =
-            Map.of("Cel", "°C", "ug/L", "µg/L", "umol/m2/s", "µmol/m²/s", "mol/m2/d", "mol/m²/d", "ph", "");
+            Map.of("Cel", "°C", "ug/L", "µg/L", "umol/m2/s", "µmol/m²/s", "mol/m2/d", "mol/m²/d", "pH", "", "ph", "");
 
     private Figures() {}
 
@@ -24,6 +24,13 @@ public final class Figures {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         String digits = rounded.abs().toPlainString();
         return rounded.signum() < 0 ? "−" + digits : digits;
+    }
+
+    /** As few decimals as the value needs, for bounds that somebody set: {@code 8}, {@code 0.02}. */
+    public static String bare(double value) {
+        BigDecimal plain =
+                BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).stripTrailingZeros();
+        return number(value, Math.max(0, plain.scale()));
     }
 
     /** With a plus sign where positive, for changes. */
@@ -92,6 +99,11 @@ public final class Figures {
                 : probability >= 0.8 ? "likely" : probability >= 0.6 ? "more likely than not" : "uncertain";
         long hundredths = Math.min(99, Math.max(1, Math.round(probability * 100)));
         return words + ", " + hundredths + " in 100";
+    }
+
+    /** The same in a narrow place: {@code 91 in 100}. */
+    public static String sureShort(double probability) {
+        return sure(probability).replaceAll("^.*, ", "");
     }
 
     /** {@code 1 reading}, {@code 2 readings}. */

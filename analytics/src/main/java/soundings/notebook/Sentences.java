@@ -24,8 +24,10 @@ final class Sentences {
 
     private static String known(Estimate estimate, Optional<Judgement> judgement) {
         Parameter parameter = estimate.parameter();
-        String verdict = judgement.map(j -> " is " + verb(j.verdict()) + ": ").orElse(": ");
-        return parameter.name() + verdict + level(estimate) + use(estimate) + ".";
+        String use = use(estimate);
+        return judgement
+                .map(j -> parameter.name() + " is " + verb(j.verdict()) + (use.isEmpty() ? "." : ": " + use + "."))
+                .orElse(parameter.name() + ": " + level(estimate) + (use.isEmpty() ? "." : "; " + use + "."));
     }
 
     private static String verb(Verdict verdict) {
@@ -51,8 +53,8 @@ final class Sentences {
         int decimals =
                 used.map(u -> Figures.decimals(u, e.parameter().decimals() + 1)).orElse(0);
         return used.map(u -> u.mid() < 0
-                        ? "; it gains " + rate(u.times(-1), decimals, e)
-                        : "; the tank uses " + rate(u, decimals, e) + dosed(e, decimals))
+                        ? "it gains " + rate(u.times(-1), decimals, e)
+                        : "the tank uses " + rate(u, decimals, e) + dosed(e, decimals))
                 .orElse("");
     }
 

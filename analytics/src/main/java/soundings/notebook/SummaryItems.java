@@ -71,13 +71,13 @@ final class SummaryItems {
         cells.add(estimate.map(e -> range(e.drift().times(30), parameter.decimals(), parameter))
                 .orElse(Cell.NOTHING));
         cells.add(view.target(test.tankName(), parameter)
-                .map(t -> Cell.words(Figures.with(
-                        Figures.number(t.low(), parameter.decimals()) + " to "
-                                + Figures.number(t.high(), parameter.decimals()),
-                        parameter.unit())))
+                .map(t -> Cell.words(
+                        Figures.with(Figures.bare(t.low()) + " to " + Figures.bare(t.high()), parameter.unit())))
                 .orElse(Cell.NOTHING));
         cells.add(spark(view, test, table));
-        cells.add(judgement.map(j -> Cell.words(Figures.sure(j.probability()))).orElse(Cell.NOTHING));
+        cells.add(judgement
+                .map(j -> Cell.words(Figures.sureShort(j.probability())))
+                .orElse(Cell.NOTHING));
         return new Row(cells, Places.gathered(places(test)));
     }
 
