@@ -22,6 +22,13 @@ final class PlainPlot {
     }
 
     private static Shapes marks(Layer.Marks marks, Frame frame) {
+        List<Shapes.Spot> spots = marks.marks().stream()
+                .map(m -> new Shapes.Spot(frame.x(m.on()), y(frame, m.value())))
+                .toList();
+        return new Shapes("", bars(marks, frame), spots);
+    }
+
+    static String bars(Layer.Marks marks, Frame frame) {
         PathText bars = new PathText();
         for (Layer.Mark mark : marks.marks()) {
             if (mark.high() > mark.low()) {
@@ -29,10 +36,7 @@ final class PlainPlot {
                 bars.segment(x, y(frame, mark.low()), x, y(frame, mark.high()));
             }
         }
-        List<Shapes.Spot> spots = marks.marks().stream()
-                .map(m -> new Shapes.Spot(frame.x(m.on()), y(frame, m.value())))
-                .toList();
-        return new Shapes("", bars.toString(), spots);
+        return bars.toString();
     }
 
     private static String area(Layer.Band band, Frame frame) {

@@ -33,9 +33,15 @@ final class XChartPlot {
         }
         List<Shapes> shapes = new ArrayList<>();
         for (int i = 0; i < layers.size(); i++) {
-            shapes.add(canvas.shapes(key(i), frame.box()));
+            shapes.add(barred(layers.get(i), canvas.shapes(key(i), frame.box()), frame));
         }
         return shapes;
+    }
+
+    /** Error bars are worked out here: XChart's are symmetrical, and as lines of their own they took most of its time. */
+    private static Shapes barred(Layer layer, Shapes drawn, Frame frame) {
+        String bars = layer.match(m -> PlainPlot.bars(m, frame), b -> "", l -> "", t -> "", v -> "");
+        return bars.isEmpty() ? drawn : new Shapes(drawn.area(), bars, drawn.spots());
     }
 
     private static XYChart bare(Frame frame) {
@@ -86,22 +92,7 @@ final class XChartPlot {
         XYSeries series = chart.addSeries("marks " + index, days, values);
         series.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
         series.setMarker(SeriesMarkers.CIRCLE).setMarkerColor(key(index));
-        bars(chart, marks, index, frame);
         return true;
-    }
-
-    /** Error bars run from their low to their high end; XChart's own are symmetrical, so each bar is a line of its own. */
-    private static void bars(XYChart chart, Layer.Marks marks, int index, Frame frame) {
-        int n = 0;
-        for (Layer.Mark mark : marks.marks()) {
-            if (mark.high() > mark.low()) {
-                double day = mark.on().toEpochDay();
-                double[] ends = {
-                    frame.values().clamp(mark.low()), frame.values().clamp(mark.high())
-                };
-                drawn(chart.addSeries("bar " + index + " " + n++, new double[] {day, day}, ends), index);
-            }
-        }
     }
 
     private static boolean band(XYChart chart, Layer.Band band, int index, Frame frame) {
