@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
  * @param s pairs that rise less pairs that fall
  * @param z standardised with the continuity correction; beyond 1.645 either way a trend at 90 %
  */
-record MannKendall(long s, double variance, double z) {
+public record MannKendall(long s, double variance, double z) {
 
-    static MannKendall of(List<Double> y) {
+    public static MannKendall of(List<Double> y) {
         long s = 0;
         for (int i = 0; i < y.size(); i++) {
             for (int j = i + 1; j < y.size(); j++) {

@@ -63,7 +63,7 @@ public final class ReferenceTables {
                 scales,
                 new AliasRows(parameters, scales).aliases(this::table),
                 targets(parameters),
-                Stream.of("constants.csv", "estimate-defaults.csv")
+                Stream.of("constants.csv", "estimate-defaults.csv", "care-rules.csv")
                         .flatMap(file -> constants(file).stream())
                         .toList(),
                 List.copyOf(sources.values()),

@@ -43,7 +43,7 @@ public final class SetupReading {
         return reference.findParameterNamed(written).or(() -> reference.findParameter(Names.fold(written)));
     }
 
-    private static Cells cells(Reference reference, Map<String, String> preferences, List<Issue> issues) {
+    static Cells cells(Reference reference, Map<String, String> preferences, List<Issue> issues) {
         String mark = Names.fold(preferences.getOrDefault("decimal mark", ""));
         String order = Names.fold(preferences.getOrDefault("date order", ""));
         String volume = preferences.getOrDefault("volume unit", "");
@@ -55,7 +55,7 @@ public final class SetupReading {
                 issues);
     }
 
-    private static Map<String, String> preferences(Book book) {
+    static Map<String, String> preferences(Book book) {
         Map<String, String> byName = new LinkedHashMap<>();
         SheetTable.find(book, "Preferences").map(SheetTable::rows).orElse(List.of()).stream()
                 .filter(row -> !row.text("Name").isEmpty() && !row.text("Value").isEmpty())

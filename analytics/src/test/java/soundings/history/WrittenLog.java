@@ -16,6 +16,7 @@ import soundings.log.Log;
 import soundings.log.LogEntry;
 import soundings.log.OneOffDose;
 import soundings.log.Reading;
+import soundings.log.Remark;
 import soundings.log.WaterChange;
 import soundings.quantity.Amount;
 import soundings.setup.Settings;
@@ -107,6 +108,13 @@ public final class WrittenLog {
         return this;
     }
 
+    /** A note of one clause, with the kind of event it tells of. */
+    public WrittenLog note(String kind, int day, String text) {
+        entries.add(new Remark(tank, FIRST.plusDays(day), kind, text, at(83, text)));
+        row++;
+        return this;
+    }
+
     private AsWritten at(int column, String text) {
         return new AsWritten(sheet, new CellRef(row, column), text);
     }
@@ -120,6 +128,11 @@ public final class WrittenLog {
         List<LogEntry> other = new ArrayList<>(entries);
         Collections.shuffle(other, new Random(seed));
         return new Log(log().tanks(), other, List.of(), List.of(), List.of());
+    }
+
+    /** The history of the same entries met in another order. */
+    public History historyShuffled(Setup setup, long seed) {
+        return Histories.of(shuffled(seed), setup, reference, new Settings(FIRST.plusDays(400), Optional.empty()));
     }
 
     public History history(Setup setup) {

@@ -1,0 +1,183 @@
+package soundings.care;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import soundings.care.Plans.Treatment;
+import soundings.history.History;
+import soundings.history.TankHistory;
+
+/** Finds courses of treatment, in the setup first, else in the notes, and follows each by its dates. */
+final class Courses {
+    /** Days without a note of a dose after which the next one belongs to another course; common practice, no source. */
+    private static final int PAUSE = 14;
+
+    private static final Pattern DAY =
+            Pattern.compile("\\bday\\s*#?\\s*(\\d{1,3})\\b(?!\\s*(?:old|s\\b))", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ENDED = Pattern.compile(
+            "\\b(?:treatment|course|medicine|medication)\\s+(?:has\\s+|is\\s+|was\\s+)?(?:ended|finished|stopped|over|complete|completed|done)\\b"
+                    + "|\\b(?:ended|finished|stopped|completed)\\s+(?:the\\s+)?(?:treatment|course|medicine|medication)\\b",
+            Pattern.CASE_INSENSITIVE);
+
+    private Courses() {}
+
+    static List<Course> of(History history, List<Treatment> plans) {
+        List<Course> all = new ArrayList<>();
+        for (TankHistory tank : history.tanks()) {
+            List<Treatment> own = plans.stream()
+                    .filter(p -> Where.same(history.setup(), p.tank(), tank.tank()))
+                    .toList();
+            all.addAll(own.isEmpty() ? fromNotes(history, tank) : fromPlans(history, tank, own));
+        }
+        all.sort(Comparator.comparing(Course::started)
+                .thenComparing(Course::tank)
+                .thenComparing(c -> c.plan().medicine()));
+        return all;
+    }
+
+    private static List<Course> fromPlans(History history, TankHistory tank, List<Treatment> plans) {
+        List<Course> all = new ArrayList<>();
+        for (Treatment plan : plans) {
+            Optional<LocalDate> first = plan.started()
+                    .or(() -> doses(tank, plan).stream().map(Given::on).findFirst());
+            first.filter(f -> !f.isAfter(history.asOf()))
+                    .ifPresent(f -> all.add(
+                            course(history, tank, plan, f, plan.started().isPresent())));
+        }
+        return all;
+    }
+
+    /** Two doses within a fortnight make a course; one is a bath. */
+    private static List<Course> fromNotes(History history, TankHistory tank) {
+        Treatment blank = blank(tank.tank());
+        List<Course> all = new ArrayList<>();
+        List<LocalDate> run = new ArrayList<>();
+        List<LocalDate> days = Note.of(tank).stream()
+                .filter(n -> n.kinds().contains("treatment"))
+                .flatMap(n -> Given.read(n, blank, tank.litres()).stream())
+                .map(Given::on)
+                .filter(d -> !d.isAfter(history.asOf()))
+                .distinct()
+                .toList();
+        for (int i = 0; i <= days.size(); i++) {
+            boolean ends = i == days.size()
+                    || (!run.isEmpty()
+                            && run.get(run.size() - 1).plusDays(PAUSE).isBefore(days.get(i)));
+            if (ends && run.size() > 1) {
+                Optional<LocalDate> end =
+                        Optional.of(run.get(run.size() - 1).plusDays(PAUSE)).filter(e -> e.isBefore(history.asOf()));
+                all.add(course(history, tank, blank(tank.tank(), end), run.get(0), false));
+            }
+            if (ends) {
+                run.clear();
+            }
+            if (i < days.size()) {
+                run.add(days.get(i));
+            }
+        }
+        return all;
+    }
+
+    private static Treatment blank(String tank) {
+        return blank(tank, Optional.empty());
+    }
+
+    private static Treatment blank(String tank, Optional<LocalDate> ended) {
+        OptionalDouble none = OptionalDouble.empty();
+        return new Treatment(tank, "", "", Optional.empty(), ended, none, "", none, none, none, "", "");
+    }
+
+    private static Course course(History history, TankHistory tank, Treatment plan, LocalDate started, boolean stated) {
+        Optional<LocalDate> ended = plan.ended().or(() -> saidEnded(tank, started));
+        LocalDate until = ended.filter(e -> !e.isAfter(history.asOf())).orElse(history.asOf());
+        boolean running = ended.isEmpty() || ended.get().isAfter(history.asOf());
+        List<Note> notes = Note.of(tank).stream()
+                .filter(n -> !n.on().isBefore(started) && !n.on().isAfter(until))
+                .toList();
+        List<Given> doses = withFirst(tank, plan, started, stated, notes);
+        Levels levels = Levels.of(tank, doses, until);
+        List<Sign> signs = Sign.of(notes);
+        return new Course(
+                plan,
+                tank.tank(),
+                started,
+                stated,
+                until,
+                running,
+                doses,
+                missing(plan, started, until, doses),
+                levels.steps(),
+                levels.why(),
+                signs,
+                Recovery.signFree(plan, started, signs),
+                Recovery.relapses(plan, started, signs),
+                Recovery.better(signs),
+                disputes(notes, started),
+                tank.litres());
+    }
+
+    private static List<Given> doses(TankHistory tank, Treatment plan) {
+        return Note.of(tank).stream()
+                .flatMap(n -> Given.read(n, plan, tank.litres()).stream())
+                .toList();
+    }
+
+    /** Of what a day's notes say of doses the first counts; a course that stands in the setup began with a dose. */
+    private static List<Given> withFirst(
+            TankHistory tank, Treatment plan, LocalDate started, boolean stated, List<Note> notes) {
+        List<Given> doses = new ArrayList<>(notes.stream()
+                .flatMap(n -> Given.read(n, plan, tank.litres()).stream())
+                .toList());
+        tank.doses().stream()
+                .filter(d -> !plan.medicine().isEmpty() && d.name().equalsIgnoreCase(plan.medicine()))
+                .flatMap(d -> d.oneOffs().stream())
+                .filter(o -> !o.on().isBefore(started))
+                .map(o -> new Given(o.on(), OptionalDouble.empty(), o.ml() + " mL", false, o.at().place()))
+                .forEach(doses::add);
+        if (stated && doses.stream().noneMatch(d -> d.on().equals(started))) {
+            doses.add(Given.planned(started, plan, tank.litres(), plan.place()));
+        }
+        doses.sort(Comparator.comparing(Given::on).thenComparing(Given::place));
+        return doses;
+    }
+
+    private static Optional<LocalDate> saidEnded(TankHistory tank, LocalDate started) {
+        return Note.of(tank).stream()
+                .filter(n ->
+                        !n.on().isBefore(started) && ENDED.matcher(n.text()).find())
+                .map(Note::on)
+                .findFirst();
+    }
+
+    private static List<LocalDate> missing(Treatment plan, LocalDate started, LocalDate until, List<Given> doses) {
+        if (plan.everyDays().isEmpty() || plan.everyDays().getAsDouble() < 1) {
+            return List.of();
+        }
+        long every = Math.round(plan.everyDays().getAsDouble());
+        return Stream.iterate(started, d -> !d.isAfter(until), d -> d.plusDays(every))
+                .filter(due -> doses.stream().noneMatch(g -> g.on().equals(due)))
+                .toList();
+    }
+
+    private static List<Course.Dispute> disputes(List<Note> notes, LocalDate started) {
+        List<Course.Dispute> all = new ArrayList<>();
+        for (Note note : notes) {
+            Matcher day = DAY.matcher(note.text());
+            long isDay = java.time.temporal.ChronoUnit.DAYS.between(started, note.on()) + 1;
+            if (day.find() && Integer.parseInt(day.group(1)) != isDay) {
+                all.add(new Course.Dispute(
+                        note.on(),
+                        Integer.parseInt(day.group(1)),
+                        isDay,
+                        note.at().place()));
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,87 @@
+package soundings.care;
+
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import soundings.care.Plans.Treatment;
+
+/**
+ * A dose of a medicine.
+ *
+ * @param milligrams what went in; empty where it is not known by weight
+ * @param written the amount as the keeper has it, such as {@code 500 mg}
+ * @param assumed the note names no amount, so it is the one in the setup
+ * @param place where it stands
+ */
+public record Given(LocalDate on, OptionalDouble milligrams, String written, boolean assumed, String place) {
+    private static final int ANY = Pattern.CASE_INSENSITIVE;
+    private static final Pattern GIVEN =
+            Pattern.compile("\\b(?:re-?)?(?:dose|dosed|gave|given|treated|medicated|administered)\\b", ANY);
+    private static final Pattern NOT_GIVEN = Pattern.compile(
+            "\\b(?:no|not|next|skip\\w*|miss\\w*|forgot\\w*|tomorrow|order\\w*|plan\\w*|will|should|due|before|ask\\w*|maybe)\\b"
+                    + "|\\bdo(?:es)?n'?t\\b|\\?",
+            ANY);
+    private static final Pattern AMOUNT = Pattern.compile(
+            "(?<![\\d.,])(\\d+(?:[.,]\\d+)?)\\s*(mg|milligrams?|g|grams?|ml|drops?)\\b(?!\\s*/\\s*l)", ANY);
+
+    /** Reads a clause of a note; a clause that only speaks of a dose is none. */
+    static Optional<Given> read(Note note, Treatment plan, OptionalDouble litres) {
+        for (String clause : note.text().split("[;.!\\n](?=\\s|$)|\\bthen\\b")) {
+            boolean named = !plan.medicine().isEmpty()
+                    && clause.toLowerCase(Locale.ROOT).contains(plan.medicine().toLowerCase(Locale.ROOT));
+            Matcher amount = AMOUNT.matcher(clause);
+            boolean weighed = amount.find();
+            boolean given = GIVEN.matcher(clause).find() || (named && weighed);
+            if (given && !NOT_GIVEN.matcher(clause).find()) {
+                return Optional.of(
+                        weighed
+                                ? new Given(
+                                        note.on(),
+                                        milligrams(amount.group(1), amount.group(2), litres),
+                                        amount.group().strip(),
+                                        false,
+                                        note.at().place())
+                                : planned(note.on(), plan, litres, note.at().place()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The amount the setup names. */
+    static Given planned(LocalDate on, Treatment plan, OptionalDouble litres, String place) {
+        String written =
+                plan.amount().isPresent() ? plain(plan.amount().getAsDouble()) + " " + plan.unit() : "amount not known";
+        OptionalDouble milligrams = plan.amount().isPresent()
+                ? milligrams(plan.amount().getAsDouble(), plan.unit(), litres)
+                : OptionalDouble.empty();
+        return new Given(on, milligrams, written.strip(), true, place);
+    }
+
+    private static OptionalDouble milligrams(String digits, String unit, OptionalDouble litres) {
+        if (digits.matches("\\d{1,3}[.,]\\d{3}")) {
+            return OptionalDouble.empty();
+        }
+        return milligrams(Double.parseDouble(digits.replace(',', '.')), unit, litres);
+    }
+
+    /** Weights only; a volume says nothing without the strength of what is in it. */
+    private static OptionalDouble milligrams(double amount, String unit, OptionalDouble litres) {
+        String folded = unit.toLowerCase(Locale.ROOT).replaceAll("[\\s.]", "");
+        if (folded.equals("mg/l") || folded.equals("ppm")) {
+            return litres.isPresent() ? OptionalDouble.of(amount * litres.getAsDouble()) : litres;
+        }
+        if (folded.equals("mg") || folded.startsWith("milligram")) {
+            return OptionalDouble.of(amount);
+        }
+        return folded.equals("g") || folded.startsWith("gram")
+                ? OptionalDouble.of(amount * 1000)
+                : OptionalDouble.empty();
+    }
+
+    private static String plain(double number) {
+        return java.math.BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    }
+}
