@@ -1,0 +1,44 @@
+package soundings;
+
+import java.time.YearMonth;
+import java.util.Optional;
+import soundings.advice.Advice;
+import soundings.advice.Advising;
+import soundings.chemistry.Reference;
+import soundings.estimate.Estimates;
+import soundings.estimate.Estimating;
+import soundings.findings.Findings;
+import soundings.findings.Provenance;
+import soundings.history.Histories;
+import soundings.history.History;
+import soundings.layout.Layouts;
+import soundings.log.Log;
+import soundings.setup.Settings;
+import soundings.setup.Setup;
+import soundings.setup.SetupReading;
+import soundings.sheet.Book;
+
+/** The program's table of contents: each stage is a pure function of those before it. */
+public final class Analysis {
+    private Analysis() {}
+
+    /** Everything found in one log for one month. */
+    public static Findings of(
+            Book book, Optional<Book> companion, Provenance provenance, Reference reference, Settings settings) {
+        Setup setup = setup(companion, reference);
+        Log log = Layouts.interpret(book, reference, setup, settings);
+        History history = Histories.of(log, setup, reference, settings);
+        Estimates estimates = Estimating.of(history, reference);
+        Advice advice = Advising.of(history, estimates, reference);
+        return new Findings(provenance, YearMonth.from(history.asOf()), reference, log, history, estimates, advice);
+    }
+
+    /** Only what the log says, for the commands that ask no more. */
+    public static Log understood(Book book, Optional<Book> companion, Reference reference, Settings settings) {
+        return Layouts.interpret(book, reference, setup(companion, reference), settings);
+    }
+
+    private static Setup setup(Optional<Book> companion, Reference reference) {
+        return companion.map(b -> SetupReading.of(b, reference)).orElse(Setup.EMPTY);
+    }
+}

@@ -1,0 +1,80 @@
+package soundings.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import soundings.Analysis;
+import soundings.findings.Findings;
+import soundings.findings.Provenance;
+import soundings.reference.ReferenceTables;
+import soundings.results.ResultsJson;
+import soundings.setup.Settings;
+
+/** {@code inspect}: how everything was read, and nothing else. */
+@Command(
+        name = "inspect",
+        description = "Shows how every sheet, column and odd cell of a log was read; writes no report.",
+        mixinStandardHelpOptions = true)
+final class InspectCommand implements Callable<Integer> {
+    private final Console console;
+    private final Clock clock;
+
+    @Parameters(paramLabel = "LOG", description = "the test log")
+    private Path log = Path.of("");
+
+    @Option(
+            names = "--setup",
+            paramLabel = "FILE",
+            description = "the setup workbook (default: the one beside the log)")
+    private Optional<Path> setup = Optional.empty();
+
+    @Option(names = "--json", paramLabel = "FILE", description = "also write the results as JSON; - is standard output")
+    private Optional<String> json = Optional.empty();
+
+    @Option(names = "--password", paramLabel = "WORD", description = "the password of a protected workbook")
+    private Optional<String> password = Optional.empty();
+
+    @Option(names = "--quiet", description = "say only what could not be done")
+    private boolean quiet;
+
+    InspectCommand(Console console, Clock clock) {
+        this.console = console;
+        this.clock = clock;
+    }
+
+    @Override
+    public Integer call() {
+        console.quiet(quiet);
+        Opened opened = Opened.of(log, setup, password);
+        Findings findings = Analysis.of(
+                opened.book(),
+                opened.setup(),
+                new Provenance(
+                        String.valueOf(log.getFileName()),
+                        Opened.sha256(log),
+                        opened.setupFile().map(Path::toString).orElse(""),
+                        "",
+                        Version.number()),
+                ReferenceTables.load(),
+                new Settings(LocalDate.now(clock), Optional.empty()));
+        boolean toScreen = json.filter("-"::equals).isPresent();
+        if (!toScreen) {
+            List<String> lines = Inspection.lines(opened.book(), findings);
+            lines.forEach(console::result);
+        }
+        json.ifPresent(target -> {
+            if (toScreen) {
+                console.result(Text.of(to -> ResultsJson.write(findings, to)));
+            } else {
+                new Outputs(console).write(Path.of(target), to -> ResultsJson.write(findings, to));
+            }
+        });
+        return Main.DONE;
+    }
+}

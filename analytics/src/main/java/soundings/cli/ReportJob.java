@@ -1,0 +1,113 @@
+package soundings.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import soundings.Analysis;
+import soundings.findings.Findings;
+import soundings.findings.Provenance;
+import soundings.html.HtmlPage;
+import soundings.notebook.Notebook;
+import soundings.notebook.Notebooks;
+import soundings.reference.ReferenceTables;
+import soundings.results.ResultsJson;
+import soundings.setup.Settings;
+import soundings.template.TemplateProblem;
+import soundings.workbook.UnreadableWorkbook;
+import soundings.xlsx.XlsxReport;
+
+/** One run of {@code report} over one log. */
+final class ReportJob {
+    private final Console console;
+    private final Settings settings;
+    private final String notebook;
+    private final Optional<Path> setup;
+    private final Optional<Path> out;
+    private final Optional<String> json;
+    private final Optional<String> password;
+    private final Outputs outputs;
+
+    ReportJob(
+            Console console,
+            Settings settings,
+            String notebook,
+            Optional<Path> setup,
+            Optional<Path> out,
+            Optional<String> json,
+            Optional<String> password) {
+        this.console = console;
+        this.settings = settings;
+        this.notebook = notebook;
+        this.setup = setup;
+        this.out = out;
+        this.json = json;
+        this.password = password;
+        this.outputs = new Outputs(console);
+    }
+
+    /** Does one log, or says why not; either way the next one can follow. */
+    int runOrSay(Path log) {
+        try {
+            run(log).forEach(written -> console.result(written.toString()));
+            return Main.DONE;
+        } catch (UnreadableWorkbook | TemplateProblem | CannotDo e) {
+            console.progressDone();
+            console.problem(String.valueOf(e.getMessage()));
+            return Main.NOT_DONE;
+        }
+    }
+
+    /** @return the files written */
+    private List<Path> run(Path log) {
+        console.progress("reading " + log.getFileName());
+        Opened opened = Opened.of(log, setup, password);
+        console.progress("working out " + log.getFileName());
+        Findings findings =
+                Analysis.of(opened.book(), opened.setup(), provenance(opened), ReferenceTables.load(), settings);
+        Checks.somethingToReport(findings, log);
+        console.progress("writing the report of " + log.getFileName());
+        List<Path> written = write(log, findings);
+        console.progressDone();
+        return written;
+    }
+
+    private Provenance provenance(Opened opened) {
+        return new Provenance(
+                String.valueOf(opened.log().getFileName()),
+                Opened.sha256(opened.log()),
+                opened.setupFile().map(f -> String.valueOf(f.getFileName())).orElse(""),
+                "--notebook " + notebook
+                        + settings.month().map(m -> " --month " + m).orElse(""),
+                Version.number());
+    }
+
+    private List<Path> write(Path log, Findings findings) {
+        Notebook pages = Notebooks.run(NotebookFiles.named(notebook), findings);
+        Path folder = out.orElseGet(() -> Folders.of(log));
+        String name = Opened.stem(log) + " report " + findings.month();
+        // The two renderings share nothing but the notebook; side by side they take the time of the slower one.
+        CompletableFuture<Path> xlsx = CompletableFuture.supplyAsync(
+                () -> outputs.write(folder.resolve(name + ".xlsx"), to -> XlsxReport.write(pages, to)));
+        Path html = outputs.write(folder.resolve(name + ".html"), to -> Text.write(HtmlPage.of(pages), to));
+        json.ifPresent(target -> writeJson(target, findings));
+        return List.of(html, joined(xlsx));
+    }
+
+    private static Path joined(CompletableFuture<Path> written) {
+        try {
+            return written.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException cause ? cause : e;
+        }
+    }
+
+    private void writeJson(String target, Findings findings) {
+        if (target.equals("-")) {
+            console.result(Text.of(to -> ResultsJson.write(findings, to)));
+        } else {
+            outputs.write(Path.of(target), to -> ResultsJson.write(findings, to));
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package soundings.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import soundings.forms.StarterWorkbook;
+import soundings.reference.ReferenceTables;
+
+/** {@code starter}: a blank log to begin with. */
+@Command(
+        name = "starter",
+        description = "Writes a blank, well-laid log to begin with.",
+        mixinStandardHelpOptions = true)
+final class StarterCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(paramLabel = "FILE.xlsx", description = "where the blank log goes")
+    private Path file = Path.of("");
+
+    StarterCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        if (Files.exists(file)) {
+            throw new CannotDo(file + " exists already and is left as it is; name another file");
+        }
+        console.result(new Outputs(console)
+                .write(file, to -> StarterWorkbook.write(ReferenceTables.load(), to))
+                .toString());
+        return Main.DONE;
+    }
+}
