@@ -97,6 +97,10 @@ final class HeaderParts {
             "cambio de agua",
             "waterverversing");
 
+    /** Words that speak of changed water only beside a volume or a share: "litres changed", "% replaced". */
+    private static final Set<String> CHANGED_WORDS =
+            Set.of("change", "changes", "changed", "exchanged", "replaced", "gewechselt", "remplace", "cambiado");
+
     final String plain;
     final String written;
     final List<Token> tokens;
@@ -120,9 +124,13 @@ final class HeaderParts {
         derived = Names.all(tokens, k -> vocabulary.find(Alias.Kind.DERIVED, k));
         additives = Names.all(tokens, vocabulary::findAdditive);
         tanks = Names.all(tokens, vocabulary::findTank);
-        change = Names.all(tokens, k -> CHANGE_WORDS.contains(k) ? Optional.of(k) : Optional.empty()).stream()
-                .findFirst();
+        change = named(CHANGE_WORDS).or(() -> volume().isPresent() ? named(CHANGED_WORDS) : Optional.empty());
         rate = findRate();
+    }
+
+    private Optional<Names.Match> named(Set<String> words) {
+        return Names.all(tokens, k -> words.contains(k) ? Optional.of(k) : Optional.empty()).stream()
+                .findFirst();
     }
 
     private Optional<Rate> findRate() {

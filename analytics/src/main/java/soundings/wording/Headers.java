@@ -21,7 +21,7 @@ public final class Headers {
         HeaderParts parts = new HeaderParts(text, vocabulary);
         List<HeaderMeaning> all = new ArrayList<>();
         change(parts).ifPresent(all::add);
-        all.addAll(doses(parts, vocabulary));
+        all.addAll(doses(parts));
         tests(parts, vocabulary).forEach(all::add);
         roles(parts).forEach(all::add);
         all.sort(Comparator.comparingDouble(HeaderMeaning::score).reversed());
@@ -69,7 +69,7 @@ public final class Headers {
         }
     }
 
-    private static List<HeaderMeaning> doses(HeaderParts parts, Vocabulary vocabulary) {
+    private static List<HeaderMeaning> doses(HeaderParts parts) {
         if (parts.change.isPresent()) {
             return List.of();
         }
@@ -129,7 +129,7 @@ public final class Headers {
     }
 
     private static HeaderMeaning rival(HeaderMeaning test, List<HeaderMeaning> all) {
-        boolean best = all.stream().noneMatch(t -> t != test && t.score() >= test.score());
+        boolean best = all.stream().noneMatch(t -> !t.equals(test) && t.score() >= test.score());
         return best ? test : test.scored(test.score() * 0.6, test.because() + ", but another test is named too");
     }
 

@@ -80,10 +80,12 @@ public final class CorpusBench {
         double ms = (System.nanoTime() - before) / 1e6;
         System.out.printf(Locale.ROOT, "%s %.0f ms%n", folder.getFileName(), ms);
         truth.get("tanks")
-                .fields()
+                .properties()
+                .iterator()
                 .forEachRemaining(tank -> tank.getValue()
                         .get("consumption_per_day")
-                        .fields()
+                        .properties()
+                        .iterator()
                         .forEachRemaining(p -> score(
                                 estimates,
                                 tank.getKey(),
@@ -135,7 +137,8 @@ public final class CorpusBench {
         List<TankHistory> tanks = new ArrayList<>();
         List<Setup.FreshMix> mixes = new ArrayList<>();
         truth.get("fresh_saltwater")
-                .fields()
+                .properties()
+                .iterator()
                 .forEachRemaining(m -> mixes.add(new Setup.FreshMix(
                         "", reference.parameter(m.getKey()), m.getValue().asDouble(), "")));
         truth.get("tanks").fieldNames().forEachRemaining(name -> tanks.add(tank(name, truth)));
