@@ -20,7 +20,8 @@ final class Changes {
 
     VolumeUnit unit(Field field) {
         VolumeUnit said = field.label().volume();
-        return said == VolumeUnit.UNWRITTEN ? units.computeIfAbsent(field.column(), c -> byValue(field)) : said;
+        VolumeUnit headed = context.words().volume(field.header()).orElse(said);
+        return headed != VolumeUnit.UNWRITTEN ? headed : units.computeIfAbsent(field.column(), c -> byValue(field));
     }
 
     /** Cells with a unit speak for those without; shares written as 0.1 are no litres; else it stays unknown. */

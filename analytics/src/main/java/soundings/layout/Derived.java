@@ -24,13 +24,14 @@ final class Derived {
         this.words = words;
     }
 
-    private record Statistic(String name, ToDoubleFunction<DoubleSummaryStatistics> of) {}
+    /** @param enough how many columns must agree; the lowest and highest are met by chance more easily */
+    private record Statistic(String name, int enough, ToDoubleFunction<DoubleSummaryStatistics> of) {}
 
     private static final List<Statistic> STATISTICS = List.of(
-            new Statistic("averages", DoubleSummaryStatistics::getAverage),
-            new Statistic("sums", DoubleSummaryStatistics::getSum),
-            new Statistic("lowest values", DoubleSummaryStatistics::getMin),
-            new Statistic("highest values", DoubleSummaryStatistics::getMax));
+            new Statistic("averages", 2, DoubleSummaryStatistics::getAverage),
+            new Statistic("sums", 2, DoubleSummaryStatistics::getSum),
+            new Statistic("lowest values", 3, DoubleSummaryStatistics::getMin),
+            new Statistic("highest values", 3, DoubleSummaryStatistics::getMax));
 
     /** For each row why it is derived; empty where it is not. */
     static List<Optional<String>> of(Shape shape, List<Row> rows, Words words) {
@@ -42,7 +43,8 @@ final class Derived {
 
     private Optional<String> next(Row row) {
         Map<Integer, Cell> values = values(row.line());
-        Optional<String> why = byWord(row).or(() -> row.own() || values.isEmpty() ? Optional.empty() : byValue(values));
+        boolean bare = !row.own() && !values.isEmpty() && row.line().cells().size() == values.size();
+        Optional<String> why = byWord(row).or(() -> bare ? byValue(values) : Optional.empty());
         if (why.isPresent()) {
             section.clear();
         } else {
@@ -98,16 +100,16 @@ final class Derived {
     /** Every value agrees to its last digit, and there is enough above for that to be no accident. */
     private static boolean matches(
             Map<Integer, Cell> values, Map<Integer, DoubleSummaryStatistics> above, Statistic statistic) {
-        int weight = 0;
+        int telling = 0;
         for (Map.Entry<Integer, Cell> value : values.entrySet()) {
             DoubleSummaryStatistics column = above.getOrDefault(value.getKey(), NONE);
             double number = number(value.getValue());
             if (column.getCount() == 0 || Math.abs(statistic.of().applyAsDouble(column) - number) > rounding(number)) {
                 return false;
             }
-            weight += Math.min(3, (int) column.getCount() - 1);
+            telling += column.getCount() >= 2 ? 1 : 0;
         }
-        return weight >= 3;
+        return telling >= statistic.enough();
     }
 
     /** Half of the last digit written. */

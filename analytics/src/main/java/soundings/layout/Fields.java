@@ -71,6 +71,9 @@ final class Fields {
 
     /** All labels over a column taken together: one names the test or role, another the unit, another the tank. */
     private Label label(List<Cell> labels, String header) {
+        if (labels.isEmpty()) {
+            return Label.UNKNOWN;
+        }
         if (labels.size() == 1) {
             return tankAware(labels.get(0));
         }
@@ -83,9 +86,18 @@ final class Fields {
             tank = own.tank().isEmpty() ? tank : own.tank();
             best = better(best, own);
         }
-        Label whole = words.label(header);
-        Label chosen = best.known() ? best : whole;
+        Label chosen = together(labels, header, best);
         return complete(chosen, unit, tank);
+    }
+
+    /** All words read as one, unless that says another test than the lowest label by itself. */
+    private Label together(List<Cell> labels, String header, Label best) {
+        Label whole = words.label(header);
+        Label lowest = tankAware(labels.get(labels.size() - 1));
+        boolean says = whole.role() == Role.READING || whole.role() == Role.DOSE || whole.role() == Role.WATER_CHANGE;
+        boolean other = lowest.role() == Role.READING && !lowest.parameter().equals(whole.parameter());
+        boolean contradicts = other && whole.role() == Role.READING;
+        return (says && !contradicts) || !best.known() ? whole : best;
     }
 
     private static Label better(Label best, Label own) {

@@ -193,9 +193,13 @@ final class Words {
         return label.role() == Role.DOSE && !label.name().isEmpty() ? label.name() : text;
     }
 
+    /** The unit of volume, or the share, that stands in a text. */
     Optional<VolumeUnit> volume(String text) {
-        Label label = label("water change " + text);
-        return Optional.of(label.volume()).filter(v -> label.role() == Role.WATER_CHANGE && v != VolumeUnit.UNWRITTEN);
+        return Headers.read("wc " + text, vocabulary).stream()
+                .map(Labels::of)
+                .filter(l -> l.role() == Role.WATER_CHANGE && l.volume() != VolumeUnit.UNWRITTEN)
+                .map(Label::volume)
+                .findFirst();
     }
 
     AmountText amount(Cell cell, DecimalMark mark) {

@@ -298,4 +298,69 @@ class LayoutsTest {
 
         assertThat(readings(log)).hasSize(4).allMatch(r -> r.startsWith("Becken 1 2026-01-0"));
     }
+
+    @Test
+    void a_merged_group_gives_its_sense_to_the_short_names_below_it() {
+        List<Region> merges = List.of(
+                new Region(new CellRef(0, 1), new CellRef(0, 2)), new Region(new CellRef(0, 3), new CellRef(0, 4)));
+        Log log = read(sheet(
+                "Lagoon",
+                merges,
+                row("", "Water tests", "", "Daily dosing (ml)", ""),
+                row("Date", "KH dKH", "Ca ppm", "KH booster", "Ca booster"),
+                row(day(5, 1), 8.2, 420, 12, 6),
+                row(day(5, 2), 8.1, 425, "", 7)));
+
+        assertThat(readings(log)).hasSize(4).contains("Lagoon 2026-05-02 alkalinity 8.1");
+        assertThat(doses(log)).hasSize(3);
+    }
+
+    @Test
+    void a_unit_column_beside_tests_that_run_down() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Test", "Unit", day(5, 1), day(5, 2)),
+                row("Alkalinity", "meq/L", 3, 2.9),
+                row("KH booster dose", "ml/day", 12, ""),
+                row("Water change", "%", "", 10)));
+
+        assertThat(readings(log))
+                .containsExactly("Lagoon 2026-05-01 alkalinity 8.412", "Lagoon 2026-05-02 alkalinity 8.131");
+        assertThat(doses(log)).containsExactly("Lagoon 2026-05-01 KH booster 12");
+        assertThat(changes(log)).containsExactly("Lagoon 2026-05-02 0.1");
+    }
+
+    @Test
+    void rows_under_a_ditto_are_readings_whatever_their_values() {
+        Log log = read(sheet(
+                "Log",
+                row("Date", "Tank", "Ca mg/L", "Mg mg/L"),
+                row(day(5, 1), "Lagoon", 420, 1300),
+                row("\"", "Nursery", 420, 1300),
+                row(day(5, 2), "Lagoon", 420, 1300),
+                row("", "Nursery", 420, 1300)));
+
+        assertThat(readings(log)).hasSize(8);
+        assertThat(issues(log)).isEmpty();
+    }
+
+    @Test
+    void a_change_log_in_words() {
+        Log log = read(
+                Setups.dosing("KH booster", "Lagoon", "Nursery"),
+                sheet(
+                        "Tests",
+                        row("Date", "Tank", "Ca ppm"),
+                        row(day(5, 1), "Lagoon", 420),
+                        row(day(5, 1), "Nursery", 425)),
+                sheet(
+                        "Changes",
+                        row("Date", "Tank", "What happened"),
+                        row(day(5, 4), "Lagoon", "KH booster now 30 ml/day"),
+                        row(day(5, 5), "Nursery", "water change 12.5 litres")),
+                sheet("WC", row("Date", "Tank", "% changed"), row(day(5, 9), "Lagoon", 15)));
+
+        assertThat(doses(log)).containsExactly("Lagoon 2026-05-04 KH booster 30");
+        assertThat(changes(log)).containsExactly("Lagoon 2026-05-09 0.15", "Nursery 2026-05-05 12.5 L");
+    }
 }

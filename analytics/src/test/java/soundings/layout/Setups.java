@@ -18,6 +18,30 @@ final class Setups {
         return with(tanks, List.of(), Map.of());
     }
 
+    /** These tanks, and an additive that raises alkalinity. */
+    static Setup dosing(String additive, String... names) {
+        Setup tanks = tanks(names);
+        Setup.Additive booster = new Setup.Additive(
+                additive,
+                List.of(),
+                Sheets.REFERENCE.parameter("alkalinity"),
+                OptionalDouble.empty(),
+                "",
+                OptionalDouble.empty(),
+                "");
+        Setup e = Setup.EMPTY;
+        return new Setup(
+                tanks.tanks(),
+                e.freshMix(),
+                e.targets(),
+                List.of(booster),
+                e.kits(),
+                e.pumps(),
+                e.columns(),
+                e.preferences(),
+                List.of());
+    }
+
     static Setup preferring(String name, String value) {
         return with(List.of(), List.of(), Map.of(name, value));
     }
