@@ -92,10 +92,10 @@ final class TableHtml {
             Column column = table.columns().get(i);
             String inside = cell(row.cells().get(i));
             String name = cards && !inside.isEmpty() ? " data-h=\"" + Html.text(column.heading()) + "\"" : "";
-            String tag = i == first ? "th" : "td";
+            String tag = i == first && !inside.isEmpty() ? "th" : "td";
             html.append('<')
                     .append(tag)
-                    .append(i == first ? " scope=\"row\"" : "")
+                    .append(tag.equals("th") ? " scope=\"row\"" : "")
                     .append(side(column))
                     .append(name);
             html.append('>').append(inside).append("</").append(tag).append('>');
