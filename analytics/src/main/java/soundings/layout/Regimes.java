@@ -1,6 +1,7 @@
 package soundings.layout;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import soundings.chemistry.Scale;
@@ -19,6 +20,7 @@ final class Regimes {
     private final Scales scales;
     private final Scale first;
     private final List<Double> recent = new ArrayList<>();
+    private double median;
 
     private Regimes(Scales scales, Scale first) {
         this.scales = scales;
@@ -69,18 +71,19 @@ final class Regimes {
     }
 
     private boolean leaps(double canonical) {
-        return canonical <= 0 || Math.abs(Math.log(canonical / median())) > LEAP;
+        return canonical <= 0 || Math.abs(Math.log(canonical / median)) > LEAP;
     }
 
     private boolean carriesOn(double canonical) {
         Typical typical = scales.typical();
         return canonical > 0
-                && Math.abs(Math.log(canonical / median())) < SMOOTH
+                && Math.abs(Math.log(canonical / median)) < SMOOTH
                 && typical.distance(canonical) < 2 * typical.spread();
     }
 
-    private double median() {
-        List<Double> sorted = recent.stream().sorted().toList();
+    private static double median(List<Double> values) {
+        List<Double> sorted = new ArrayList<>(values);
+        Collections.sort(sorted);
         return sorted.get(sorted.size() / 2);
     }
 
@@ -90,6 +93,7 @@ final class Regimes {
             if (recent.size() > 5) {
                 recent.remove(0);
             }
+            median = median(recent);
         }
     }
 }

@@ -2,6 +2,7 @@ package soundings.layout;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -93,7 +94,7 @@ final class Settling {
         Map<String, List<Raw>> byTank = new LinkedHashMap<>();
         bare.forEach(r ->
                 byTank.computeIfAbsent(r.place().tank(), t -> new ArrayList<>()).add(r));
-        Map<Raw, Scale> changed = new HashMap<>();
+        Map<Raw, Scale> changed = new IdentityHashMap<>();
         byTank.values().forEach(raws -> changes(raws, scale, changed));
         return changed;
     }

@@ -1,7 +1,8 @@
 package soundings.layout;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -15,7 +16,7 @@ import soundings.sheet.Region;
 /** Results that stand under each other's heading: each of two columns holds values of the other's kind and not of its own. */
 final class Swapped {
     private final Reference reference;
-    private final Set<Reading> exchanged = new HashSet<>();
+    private final Set<Reading> exchanged = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<Issue> issues = new ArrayList<>();
 
     private Swapped(Reference reference) {
