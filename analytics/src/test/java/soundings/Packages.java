@@ -30,6 +30,7 @@ final class Packages {
             row("history", "setup log quantity chemistry sheet"),
             row("estimate", "history setup log quantity chemistry", "org.hipparchus"),
             row("advice", "estimate history setup log quantity chemistry sheet"),
+            row("upkeep", "advice estimate history setup log quantity chemistry sheet"),
             row("findings", "advice estimate history setup log quantity chemistry sheet"),
             row(
                     "notebook",

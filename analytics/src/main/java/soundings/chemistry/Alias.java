@@ -21,6 +21,12 @@ public record Alias(String text, Kind kind, String means, String scope) {
         /** A word that marks a derived row: {@code avg}, {@code total}. */
         DERIVED,
         /** A word that tells of an event: {@code new carbon}. Means the event's kind. */
-        EVENT
+        EVENT,
+        /** A word that tells of a repair: a fault, a sign of one, a wish, a deed, a denial, what is still to come. */
+        JOB,
+        /** A piece of equipment. Means its id among the parts. */
+        PART,
+        /** A place in a tank, for light. */
+        PLACE
     }
 }

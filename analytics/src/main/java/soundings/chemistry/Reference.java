@@ -24,6 +24,7 @@ public final class Reference {
     private final List<Source> sources;
     private final Substances substances;
     private final List<Equation> equations;
+    private final List<Part> parts;
 
     public Reference(
             List<Parameter> parameters,
@@ -33,7 +34,8 @@ public final class Reference {
             List<Constant> constants,
             List<Source> sources,
             Substances substances,
-            List<Equation> equations) {
+            List<Equation> equations,
+            List<Part> parts) {
         this.parameterList = List.copyOf(parameters);
         this.parameters = parameterList.stream().collect(toMap(Parameter::id, Function.identity()));
         this.scales = scales.stream().collect(groupingBy(s -> s.parameter().id()));
@@ -46,6 +48,7 @@ public final class Reference {
         this.sources = List.copyOf(sources);
         this.substances = substances;
         this.equations = List.copyOf(equations);
+        this.parts = List.copyOf(parts);
     }
 
     public Reference(
@@ -55,7 +58,7 @@ public final class Reference {
             List<TargetRange> targets,
             List<Constant> constants,
             List<Source> sources) {
-        this(parameters, scales, aliases, targets, constants, sources, Substances.NONE, List.of());
+        this(parameters, scales, aliases, targets, constants, sources, Substances.NONE, List.of(), List.of());
     }
 
     /** Every folded spelling that finds a scale of this parameter; a scale's own id first, then spellings limited to it, then general ones. */
@@ -153,6 +156,11 @@ public final class Reference {
 
     public Substances substances() {
         return substances;
+    }
+
+    /** Equipment and what is at risk when it fails. */
+    public List<Part> parts() {
+        return parts;
     }
 
     /** The published relations behind what is computed. */

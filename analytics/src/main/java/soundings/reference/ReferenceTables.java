@@ -16,6 +16,7 @@ import soundings.chemistry.Elements;
 import soundings.chemistry.Equation;
 import soundings.chemistry.Formula;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Part;
 import soundings.chemistry.Reference;
 import soundings.chemistry.Scale;
 import soundings.chemistry.Source;
@@ -70,7 +71,20 @@ public final class ReferenceTables {
                 new SubstanceRows(parameters, elements, scales).substances(counted, this::table),
                 table("equations.csv", List.of("id", "gives", "valid", "source"))
                         .unique(r -> r.text("id"))
-                        .map(r -> new Equation(r.text("id"), r.text("gives"), r.text("valid"), r.text("source"))));
+                        .map(r -> new Equation(r.text("id"), r.text("gives"), r.text("valid"), r.text("source"))),
+                table("parts.csv", List.of("id", "name", "general", "harm", "risk", "source"))
+                        .unique(r -> r.text("id"))
+                        .map(ReferenceTables::part));
+    }
+
+    private static Part part(Row row) {
+        return new Part(
+                row.text("id"),
+                row.text("name"),
+                row.yes("general"),
+                row.constant("harm", Part.Harm.class),
+                row.text("risk"),
+                row.text("source"));
     }
 
     private Table table(String file, List<String> columns) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
+import soundings.log.AsWritten;
 import soundings.log.Issue;
 import soundings.sheet.Book;
 
@@ -61,6 +63,25 @@ public final class OtherSheet {
         /** The number in a cell, whatever unit stands behind it. */
         public OptionalDouble number(String column) {
             return cells.number(row, column);
+        }
+
+        /** A number above zero; anything else is an issue and left out. */
+        public OptionalDouble positive(String column) {
+            OptionalDouble number = number(column);
+            if (number.isPresent() && number.getAsDouble() <= 0) {
+                cells.issues().add(new SetupIssues.UnreadableSetting(row.at(column), "a number above zero"));
+                return OptionalDouble.empty();
+            }
+            return number;
+        }
+
+        /** The test named in the column Parameter. */
+        public Optional<Parameter> parameter() {
+            return cells.parameter(row);
+        }
+
+        public AsWritten at(String column) {
+            return row.at(column);
         }
 
         public Optional<LocalDate> day(String column) {

@@ -28,6 +28,7 @@ import soundings.chemistry.Equation;
 import soundings.chemistry.Names;
 import soundings.chemistry.NaturalSeawater;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Part;
 import soundings.chemistry.PhScale;
 import soundings.chemistry.RecipeReading;
 import soundings.chemistry.Recipes;
@@ -52,7 +53,8 @@ class ReferenceDataTest {
             "cautions.csv",
             "seawater.csv",
             "traces.csv",
-            "equations.csv");
+            "equations.csv",
+            "parts.csv");
 
     static Stream<Parameter> parameters() {
         return REFERENCE.parameters().stream();
@@ -125,6 +127,12 @@ class ReferenceDataTest {
                         .orElseThrow()
                         .value())
                 .isCloseTo(1000 * kilogramsPerLitre, within(1e-4));
+    }
+
+    @Test
+    void a_piece_of_equipment_has_words_and_each_of_its_words_has_a_piece() {
+        assertThat(REFERENCE.aliases(Alias.Kind.PART).stream().map(Alias::means).collect(Collectors.toSet()))
+                .isEqualTo(REFERENCE.parts().stream().map(Part::id).collect(Collectors.toSet()));
     }
 
     @Test

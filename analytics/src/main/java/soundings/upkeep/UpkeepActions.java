@@ -1,0 +1,89 @@
+package soundings.upkeep;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import soundings.advice.Action;
+import soundings.advice.Action.Urgency;
+import soundings.chemistry.Part.Harm;
+
+/** What the jobs put off and the kits ask for on the first page. */
+final class UpkeepActions {
+    private static final int LONGEST = 100;
+
+    private UpkeepActions() {}
+
+    static List<Action> of(List<Job> jobs, Testing testing, LocalDate asOf) {
+        List<Action> actions = new ArrayList<>();
+        jobs.stream().filter(Job::open).forEach(j -> actions.add(job(j, asOf)));
+        testing.kits().forEach(k -> kit(k).ifPresent(actions::add));
+        return actions.stream().sorted(Comparator.comparing(Action::urgency)).toList();
+    }
+
+    private static Action job(Job job, LocalDate asOf) {
+        return new Action(
+                urgency(job.harm()),
+                job.tank(),
+                Optional.empty(),
+                "See to this: \"" + cut(job.what()) + "\"",
+                why(job, asOf),
+                1,
+                job.harm() == Harm.FIRE ? "Switch off at the mains first; leave mains wiring to an electrician." : "",
+                job.restsOn());
+    }
+
+    private static Urgency urgency(Harm harm) {
+        return switch (harm) {
+            case LIFE, FIRE -> Urgency.NOW;
+            case FLOOD -> Urgency.SOON;
+            case SLOW -> Urgency.MONTH;
+            case UNKNOWN -> Urgency.HANDY;
+        };
+    }
+
+    private static List<String> why(Job job, LocalDate asOf) {
+        List<String> why = new ArrayList<>();
+        why.add(waiting(job, asOf));
+        if (job.harm() != Harm.UNKNOWN) {
+            String about = job.about().isEmpty() || job.about().equals(job.risk()) ? "" : job.about() + ", ";
+            why.add("at risk: " + job.harm().words() + " (" + about + job.risk() + "); common practice");
+        }
+        return why;
+    }
+
+    /** How long it has waited, in words. */
+    static String waiting(Job job, LocalDate asOf) {
+        OptionalLong age = job.ageDays(asOf);
+        String since = job.noticed().map(d -> "noted on " + d).orElse("noted on a day that is not written");
+        String days =
+                age.isPresent() ? ", " + age.getAsLong() + (age.getAsLong() == 1 ? " day" : " days") + " ago" : "";
+        int notes = job.notes().size();
+        return since + days + (notes > 1 ? ", and " + (notes == 2 ? "once" : (notes - 1) + " times") + " again" : "");
+    }
+
+    private static String cut(String text) {
+        String plain = text.replaceAll("\\s+", " ").strip();
+        return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST - 1) + "…";
+    }
+
+    private static Optional<Action> kit(Testing.Kit kit) {
+        String name = kit.parameter().name();
+        if (!kit.isExpired() && !kit.isNear()) {
+            return Optional.empty();
+        }
+        String when = kit.isExpired() ? "expired on " : "expires on ";
+        return Optional.of(new Action(
+                kit.isExpired() ? Urgency.SOON : Urgency.HANDY,
+                "",
+                Optional.of(kit.parameter()),
+                "Get a new kit for " + name.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + name.substring(1),
+                List.of("the one in use " + when + kit.expires()
+                        + (kit.isExpired() ? "; what it reads is not to be trusted" : "")),
+                1,
+                "",
+                List.of(kit.cell())));
+    }
+}
