@@ -73,13 +73,14 @@ final class OdsCell {
         return text.joined().text();
     }
 
-    Optional<Value> value(Style style) {
+    /** @param from1904 whether the document counts its days from 1904, so that day numbers and dates agree */
+    Optional<Value> value(Style style, boolean from1904) {
         if (error) {
             return Optional.of(new Value.Fault(shown.text().isEmpty() ? "no value" : shown.text()));
         }
         return switch (type) {
             case "float", "currency", "percentage" -> number();
-            case "date" -> IsoMoments.find(stored, false, style.shows()).or(this::text);
+            case "date" -> IsoMoments.find(stored, from1904, style.shows()).or(this::text);
             case "time" -> IsoMoments.findSpan(stored).or(this::text);
             case "boolean" -> Optional.of(new Value.Flag(stored.equals("true")));
             case "string" -> stored.isEmpty() ? text() : Optional.of(new Value.Text(Limits.text(stored)));

@@ -71,6 +71,7 @@ final class OdsReader {
         while (xml.nextStart()) {
             switch (xml.name()) {
                 case "automatic-styles" -> styles.read(xml);
+                case "null-date" -> styles.daysFrom(xml.attribute("date-value", ""));
                 case "tracked-changes" -> xml.skip();
                 case "table" -> readTable(xml);
                 default -> {}

@@ -123,7 +123,7 @@ final class OdsSheet {
         Style style = styles.style(cell.styleOr(styleHere()));
         cell.content(xml, styles);
         drawings += cell.drawings();
-        Optional<Value> value = cell.value(style);
+        Optional<Value> value = cell.value(style, styles.from1904());
         if (value.isPresent() || !cell.note().isEmpty()) {
             Look look = style.look(isHiddenHere(covered), cell.formula(), cell.struck() == RichText.Struck.ALL);
             boolean partly = value.isPresent() && cell.struck() == RichText.Struck.PART;

@@ -15,10 +15,20 @@ final class OdsStyles {
     private final Set<String> struckSpans = new HashSet<>();
     private final Set<String> hiddenTables = new HashSet<>();
     private final Map<String, Style> resolved = new HashMap<>();
+    private boolean from1904;
 
     /** A cell style as written: what it leaves open, its parent says. */
     private record Named(String parent, String dataStyle, Optional<Boolean> bold, Optional<Boolean> struck) {
         static final Named DEFAULT = new Named("", "", Optional.empty(), Optional.empty());
+    }
+
+    /** Takes the document's day zero, the {@code null-date} of OpenDocument part 3, 9.4.2. */
+    void daysFrom(String nullDate) {
+        from1904 = nullDate.startsWith("1904");
+    }
+
+    boolean from1904() {
+        return from1904;
     }
 
     /** Reads the styles inside the element just started. */

@@ -77,6 +77,26 @@ class OdsReaderTest {
     }
 
     @Test
+    void a_document_that_counts_from_1904_gives_its_dates_the_day_numbers_its_plain_numbers_have() {
+        Map<String, String> parts = parts(
+                "",
+                row("<table:table-cell office:value-type='date' office:date-value='2026-01-01'/>"
+                        + number("", "44561")));
+        parts.computeIfPresent(
+                "content.xml",
+                (name, xml) -> xml.replace(
+                        "<office:spreadsheet>",
+                        "<office:spreadsheet><table:calculation-settings><table:null-date table:date-value='1904-01-01'/></table:calculation-settings>"));
+
+        Book book = Made.read(folder, "log.ods", zip(parts));
+
+        assertThat(cell(book, "A1").value())
+                .isInstanceOfSatisfying(
+                        Value.Moment.class,
+                        moment -> assertThat(moment.serial()).isEqualTo(44561));
+    }
+
+    @Test
     void repeated_blanks_are_stepped_over_and_repeated_values_written_out() {
         String blanks =
                 "<table:table-row table:number-rows-repeated='1048000'><table:table-cell table:number-columns-repeated='16384'/></table:table-row>";
