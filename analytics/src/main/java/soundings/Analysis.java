@@ -4,6 +4,10 @@ import java.time.YearMonth;
 import java.util.Optional;
 import soundings.advice.Advice;
 import soundings.advice.Advising;
+import soundings.care.Care;
+import soundings.care.CareActions;
+import soundings.care.Caring;
+import soundings.care.Plans;
 import soundings.chemistry.Reference;
 import soundings.estimate.Estimates;
 import soundings.estimate.Estimating;
@@ -29,8 +33,10 @@ public final class Analysis {
         Log log = Layouts.interpret(book, reference, setup, settings);
         History history = Histories.of(log, setup, reference, settings);
         Estimates estimates = Estimating.of(history, reference);
-        Advice advice = Advising.of(history, estimates, reference);
-        return new Findings(provenance, YearMonth.from(history.asOf()), reference, log, history, estimates, advice);
+        Care care = Caring.of(history, Plans.of(companion, reference), reference);
+        Advice advice = CareActions.amend(Advising.of(history, estimates, reference), care);
+        return new Findings(
+                provenance, YearMonth.from(history.asOf()), reference, log, history, estimates, advice, care);
     }
 
     /** Only what the log says, for the commands that ask no more. */

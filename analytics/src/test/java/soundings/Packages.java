@@ -31,10 +31,11 @@ final class Packages {
             row("estimate", "history setup log quantity chemistry", "org.hipparchus"),
             row("advice", "estimate history setup log quantity chemistry sheet"),
             row("upkeep", "advice estimate history setup log quantity chemistry sheet"),
-            row("findings", "advice estimate history setup log quantity chemistry sheet"),
+            row("care", "advice estimate history setup log quantity chemistry sheet", "org.hipparchus"),
+            row("findings", "care advice estimate history setup log quantity chemistry sheet"),
             row(
                     "notebook",
-                    "template findings advice estimate history setup log quantity chemistry sheet",
+                    "template findings care advice estimate history setup log quantity chemistry sheet",
                     "org.commonmark",
                     "tech.tablesaw"),
             row("template", "", "freemarker"),
@@ -48,7 +49,7 @@ final class Packages {
                     "org.apache.xmlbeans"),
             row(
                     "results",
-                    "findings advice estimate history setup log quantity chemistry sheet",
+                    "findings care advice estimate history setup log quantity chemistry sheet",
                     "com.fasterxml.jackson.core"),
             row(
                     "forms",

@@ -93,7 +93,7 @@ public record Course(
         }
     }
 
-    /** A sign after days without one, and how it moved the earliest end. */
+    /** Signs from a day on, after days without one, and how they moved the earliest end. */
     public record Relapse(LocalDate on, LocalDate endBefore, LocalDate endAfter, String place) {}
 
     /** A note that calls a day by another number than the dates make it. */

@@ -29,9 +29,12 @@ final class Dangers {
     private static boolean hasAnimals(History history, TankHistory tank, Plans plans, Rules rules) {
         LocalDate since = NewTanks.since(history, tank);
         boolean old = since.isBefore(history.asOf().minusDays(rules.days("new_tank_days")));
-        boolean noted = tank.remarks().stream().anyMatch(r -> ANIMALS.contains(r.kind()));
-        boolean treated = plans.treatments().stream().anyMatch(t -> Where.same(history.setup(), t.tank(), tank.tank()));
-        return old || noted || treated;
+        return old || noted(history, tank, plans);
+    }
+
+    static boolean noted(History history, TankHistory tank, Plans plans) {
+        return tank.remarks().stream().anyMatch(r -> ANIMALS.contains(r.kind()))
+                || plans.treatments().stream().anyMatch(t -> Where.same(history.setup(), t.tank(), tank.tank()));
     }
 
     /** The last test; one that was set aside as unlikely counts here, for a mistake costs only a test. */

@@ -12,6 +12,7 @@ import soundings.log.Reading;
  * A tank that is run in.
  *
  * @param sinceStated whether the first day stands in the setup; otherwise it is the day of its first entry
+ * @param animals whether a note or the setup says that animals are in
  * @param clearings ammonia, nitrite, nitrate
  * @param free the un-ionised part of the ammonia readings, where pH, temperature and salinity were tested near them
  * @param zerosInARow tests in a row that show none, of ammonia and of nitrite, the smaller of the two
@@ -25,6 +26,7 @@ public record NewTank(
         LocalDate since,
         boolean sinceStated,
         LocalDate asOf,
+        boolean animals,
         List<Clearing> clearings,
         List<Free> free,
         int zerosNeeded,

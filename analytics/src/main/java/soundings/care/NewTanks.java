@@ -27,7 +27,7 @@ final class NewTanks {
         return history.tanks().stream()
                 .filter(t -> isNew(history, t, rules))
                 .filter(t -> !isTreated(t, plans, history))
-                .map(t -> of(history, t, rules))
+                .map(t -> of(history, t, plans, rules))
                 .toList();
     }
 
@@ -68,7 +68,7 @@ final class NewTanks {
                 .min(Comparator.naturalOrder());
     }
 
-    private static NewTank of(History history, TankHistory tank, Rules rules) {
+    private static NewTank of(History history, TankHistory tank, Plans plans, Rules rules) {
         LocalDate asOf = history.asOf();
         LocalDate since = since(history, tank);
         int needed = zerosNeeded(history, rules);
@@ -81,6 +81,7 @@ final class NewTanks {
                 since,
                 stated(history, tank).isPresent(),
                 asOf,
+                Dangers.noted(history, tank, plans),
                 clearings,
                 free(tank, asOf, rules),
                 needed,

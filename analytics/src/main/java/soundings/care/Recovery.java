@@ -47,21 +47,23 @@ final class Recovery {
                 : Optional.empty();
     }
 
-    /** A sign on a day after one or more that were noted without. */
+    /** A sign on a day after one or more that were noted without; the signs of the days that follow it belong to it. */
     static List<Relapse> relapses(Treatment plan, LocalDate started, List<Sign> signs) {
         List<Relapse> all = new ArrayList<>();
         LocalDate firstFree = started;
         boolean free = false;
         for (Sign sign : signs) {
-            LocalDate next = sign.on().plusDays(1);
+            Optional<LocalDate> after = end(plan, sign.on().plusDays(1));
             if (sign.seen() && free) {
                 Optional<LocalDate> before = end(plan, firstFree);
-                Optional<LocalDate> after = end(plan, next);
-                before.ifPresent(b -> after.ifPresent(
-                        a -> all.add(new Relapse(sign.on(), b, a, sign.at().place()))));
+                before.ifPresent(b -> all.add(
+                        new Relapse(sign.on(), b, after.orElseThrow(), sign.at().place())));
+            } else if (sign.seen() && !all.isEmpty()) {
+                Relapse last = all.remove(all.size() - 1);
+                all.add(new Relapse(last.on(), last.endBefore(), after.orElseThrow(), last.place()));
             }
             free = !sign.seen();
-            firstFree = sign.seen() ? next : firstFree;
+            firstFree = sign.seen() ? sign.on().plusDays(1) : firstFree;
         }
         return all;
     }

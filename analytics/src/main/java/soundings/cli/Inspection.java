@@ -104,6 +104,7 @@ final class Inspection {
         List<Issue> issues = new ArrayList<>(findings.history().setup().issues());
         issues.addAll(findings.log().issues());
         issues.addAll(findings.history().issues());
+        issues.addAll(findings.care().issues());
         issues.forEach(i -> lines.add(line(i.where(), i.message())));
         findings.history().tanks().stream()
                 .flatMap(t -> t.series().stream())

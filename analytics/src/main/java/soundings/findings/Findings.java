@@ -2,6 +2,7 @@ package soundings.findings;
 
 import java.time.YearMonth;
 import soundings.advice.Advice;
+import soundings.care.Care;
 import soundings.chemistry.Reference;
 import soundings.estimate.Estimates;
 import soundings.history.History;
@@ -15,4 +16,16 @@ public record Findings(
         Log log,
         History history,
         Estimates estimates,
-        Advice advice) {}
+        Advice advice,
+        Care care) {
+    public Findings(
+            Provenance provenance,
+            YearMonth month,
+            Reference reference,
+            Log log,
+            History history,
+            Estimates estimates,
+            Advice advice) {
+        this(provenance, month, reference, log, history, estimates, advice, Care.NONE);
+    }
+}

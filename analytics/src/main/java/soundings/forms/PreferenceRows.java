@@ -13,6 +13,10 @@ final class PreferenceRows {
             row("decimal mark", "comma or point", "decided column by column by what stands in it"),
             row("month to report", "a month such as 2026-04", "the last month with a reading"),
             row("alkalinity unit", "dKH, meq/L or mg/L CaCO3", "dKH"),
+            row(
+                    "zero tests",
+                    "a number such as 3",
+                    "3 tests in a row without ammonia and nitrite make a new tank ready"),
             row("volume unit", "L, US gal or imp gal", "a bare number is litres; gal alone is asked about"));
 
     private PreferenceRows() {}

@@ -67,6 +67,7 @@ final class SetupFilling {
                         .flatMap(b -> b.columns().stream()
                                 .filter(SetupFilling::canBeNamed)
                                 .map(c -> column(b, c)));
+            case "Treatments", "Moves" -> Stream.empty();
             default -> PreferenceRows.ALL.stream();
         };
     }

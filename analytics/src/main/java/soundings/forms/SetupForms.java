@@ -18,8 +18,17 @@ final class SetupForms {
     private static final String ADDITIVES = Choices.filled("Additives", "Additive");
     private static final String OURS = " Written anew each time; what you type here is not kept.";
 
-    static final List<Form> ALL =
-            List.of(tanks(), freshMix(), targets(), additives(), kits(), pumps(), columns(), preferences());
+    static final List<Form> ALL = List.of(
+            tanks(),
+            freshMix(),
+            targets(),
+            additives(),
+            kits(),
+            pumps(),
+            CareForms.treatments(),
+            CareForms.moves(),
+            columns(),
+            preferences());
 
     private SetupForms() {}
 

@@ -23,7 +23,20 @@ final class IssueItems {
         Set<Issue> all = new LinkedHashSet<>(view.findings().log().issues());
         all.addAll(view.findings().history().issues());
         all.addAll(view.findings().history().setup().issues());
+        all.addAll(view.findings().care().issues());
+        all.removeIf(i -> isDoseOfCourse(view, i));
         return all;
+    }
+
+    /** Words that no rule of the log's reading explains and that a course of treatment counts as a dose. */
+    private static boolean isDoseOfCourse(View view, Issue issue) {
+        String place = issue.where().map(AsWritten::place).orElse("");
+        return issue.kind().equals("unreadText")
+                && view.findings().care().courses().stream()
+                        .flatMap(c -> c.doses().stream())
+                        .anyMatch(g -> !g.assumed()
+                                && g.place().equals(place)
+                                && issue.message().contains(g.written()));
     }
 
     static List<Item> issues(View view) {

@@ -25,6 +25,7 @@ final class Model {
                 .count());
         model.put("issue_count", IssueItems.all(view).size());
         model.put("has_supplies", !view.findings().advice().supplies().isEmpty());
+        model.putAll(CareModel.of(view));
         model.put("tanks", view.tanks().stream().map(tank -> tank(view, tank)).toList());
         return model;
     }

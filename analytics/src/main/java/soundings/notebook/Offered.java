@@ -25,6 +25,14 @@ record Offered(Signature signature, String answers, BiFunction<View, Map<String,
                 (view, arguments) -> items.apply(view, arguments.getOrDefault("kind", "")));
     }
 
+    /** An item of the one thing its argument names. */
+    static Offered of(String name, String argument, String answers, BiFunction<View, String, List<Item>> items) {
+        return new Offered(
+                new Signature(name, List.of(argument)),
+                answers,
+                (view, arguments) -> items.apply(view, arguments.getOrDefault(argument, "")));
+    }
+
     static Offered ofTest(String name, String answers, BiFunction<View, View.Test, List<Item>> items) {
         return new Offered(new Signature(name, List.of("tank", "test")), answers, (view, arguments) -> {
             String tank = arguments.getOrDefault("tank", "");

@@ -261,7 +261,8 @@ public final class ResultsJson {
         return java.util.stream.Stream.of(
                         findings.history().setup().issues(),
                         findings.log().issues(),
-                        findings.history().issues())
+                        findings.history().issues(),
+                        findings.care().issues())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** The notebooks that ship with the program; each begins with a comment that says what it answers. */
 public final class Shipped {
-    public static final List<String> NAMES = List.of("monthly", "mentor", "traces");
+    public static final List<String> NAMES = List.of("monthly", "mentor", "traces", "new-tank", "course");
 
     private Shipped() {}
 

@@ -13,7 +13,12 @@ public final class Samples {
     private Samples() {}
 
     static List<Sample> all() {
-        return List.of(ClubLog.sample(), LongFormLog.sample(), ExchangeCsv.sample(), TraceElementLog.sample());
+        return List.of(
+                ClubLog.sample(),
+                LongFormLog.sample(),
+                ExchangeCsv.sample(),
+                TraceElementLog.sample(),
+                ClinicLog.sample());
     }
 
     public static void main(String[] args) throws IOException {

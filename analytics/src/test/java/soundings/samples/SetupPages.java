@@ -66,6 +66,35 @@ final class SetupPages {
         return table("Kits", List.of("Parameter", "Kit", "Step", "Error", "Unit"), rows);
     }
 
+    /** Rows of tank, litres, written as, since. */
+    SetupPages tankRows(Object[]... rows) {
+        return table("Tanks", List.of("Tank", "Litres", "Written as", "Since"), rows);
+    }
+
+    /** Rows of tank, animal, medicine, started, amount, unit, every days, keep at, symptom-free days, ended, notes. */
+    SetupPages treatments(Object[]... rows) {
+        return table(
+                "Treatments",
+                List.of(
+                        "Tank",
+                        "Animal",
+                        "Medicine",
+                        "Started",
+                        "Amount",
+                        "Unit",
+                        "Every days",
+                        "Keep at mg per litre",
+                        "Symptom-free days to end",
+                        "Ended",
+                        "Notes"),
+                rows);
+    }
+
+    /** Rows of animal, from, to, planned on. */
+    SetupPages moves(Object[]... rows) {
+        return table("Moves", List.of("Animal", "From", "To", "Planned on"), rows);
+    }
+
     private SetupPages table(String name, List<String> heads, Object[]... rows) {
         Pen pen = new Pen(workbook, name);
         pen.heads(0, 0, heads.toArray(String[]::new));

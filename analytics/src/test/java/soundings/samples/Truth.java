@@ -40,6 +40,11 @@ final class Truth {
         lines.add(line("use", tank, asOf, parameter, "", number(perDay), "", "", "", new Place("", "")));
     }
 
+    /** Something of a new tank or a course of treatment that follows from what was written. */
+    void care(String kind, String tank, LocalDate on, String what, double value) {
+        lines.add(line(kind, tank, on, what, "", number(value), "", "", "", new Place("", "")));
+    }
+
     List<String> lines() {
         return List.copyOf(lines);
     }

@@ -1,0 +1,103 @@
+package soundings.care;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import soundings.advice.Action;
+import soundings.advice.Action.Urgency;
+import soundings.advice.Advice;
+import soundings.chemistry.Parameter;
+
+/** What care adds to the month's actions, and what it takes back: a tank that is run in empty is meant to hold ammonia. */
+public final class CareActions {
+    private static final String POISON =
+            "Change water with the same salinity and temperature, and give air; a limit in a table is no promise for an animal. Ask a vet where "
+                    + "animals breathe fast or lie down.";
+
+    private CareActions() {}
+
+    /** The advice with the actions of new tanks, treated animals and moves in their places. */
+    public static Advice amend(Advice advice, Care care) {
+        List<Action> actions = new ArrayList<>(advice.actions().stream()
+                .filter(a -> !isOfEmptyNewTank(a, care))
+                .toList());
+        care.dangers().stream()
+                .filter(d -> actions.stream().noneMatch(a -> isSame(a, d)))
+                .map(CareActions::danger)
+                .forEach(actions::add);
+        care.moves().stream()
+                .filter(Move::planned)
+                .flatMap(m -> move(m).stream())
+                .forEach(actions::add);
+        actions.sort(Comparator.comparing(Action::urgency));
+        return new Advice(
+                advice.judgements(),
+                advice.recommendations(),
+                actions,
+                advice.supplies(),
+                advice.plans(),
+                advice.insights());
+    }
+
+    private static boolean isOfEmptyNewTank(Action action, Care care) {
+        return action.parameter().filter(p -> p.kind() == Parameter.Kind.TOXIN).isPresent()
+                && care.newTanks().stream().anyMatch(t -> t.tank().equals(action.tank()) && !t.animals());
+    }
+
+    private static boolean isSame(Action action, Danger danger) {
+        return action.urgency() == Urgency.NOW
+                && action.tank().equals(danger.tank())
+                && action.parameter().equals(Optional.of(danger.reading().parameter()));
+    }
+
+    private static Action danger(Danger danger) {
+        Parameter parameter = danger.reading().parameter();
+        String what = danger.free() ? "free ammonia" : name(parameter);
+        String aside = danger.aside().isEmpty() ? "" : "; the reading was set aside elsewhere: " + danger.aside();
+        return new Action(
+                Urgency.NOW,
+                danger.tank(),
+                Optional.of(parameter),
+                "Test " + name(parameter) + " again now; if it stands, change water until it is gone",
+                List.of(what + " was " + figure(danger.value()) + " " + parameter.unit() + " at the last test; from "
+                        + figure(danger.limit()) + " on it can kill animals (common practice, no source)" + aside),
+                1,
+                POISON,
+                List.of(danger.reading().at().place()));
+    }
+
+    private static Optional<Action> move(Move move) {
+        List<String> apart = move.sides().stream()
+                .filter(s -> s.standing() == Move.Standing.APART)
+                .map(s -> name(s.parameter()))
+                .toList();
+        return apart.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Action(
+                        Urgency.MONTH,
+                        move.to(),
+                        Optional.empty(),
+                        "Do not move " + (move.animal().isEmpty() ? "an animal" : move.animal()) + " straight from "
+                                + move.from() + " to " + move.to(),
+                        List.of("the two waters differ too much in " + String.join(", ", apart)),
+                        1,
+                        "",
+                        List.of(move.place())));
+    }
+
+    private static String name(Parameter parameter) {
+        boolean symbol = parameter.name().length() < 3;
+        return symbol
+                ? parameter.name()
+                : parameter.name().toLowerCase(Locale.ROOT).replace("(as n)", "(as N)");
+    }
+
+    private static String figure(double value) {
+        return java.math.BigDecimal.valueOf(value)
+                .round(new java.math.MathContext(2))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}

@@ -1,0 +1,202 @@
+package soundings.notebook;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import soundings.care.Challenge;
+import soundings.care.Clearing;
+import soundings.care.Course;
+import soundings.care.Move;
+import soundings.care.NewTank;
+import soundings.chemistry.Parameter;
+import soundings.log.Reading;
+import soundings.quantity.Interval;
+
+/** New tanks, courses of treatment and moves, each in a sentence or two. */
+final class CareWords {
+    private CareWords() {}
+
+    static String newTank(NewTank tank) {
+        if (tank.lacks() == NewTank.Lacks.NOTHING) {
+            return "Ready" + tank.readyOn().map(d -> " since " + Figures.day(d)).orElse("") + " by your rule, on day "
+                    + tank.age() + " since it was filled.";
+        }
+        return "Not ready on day " + tank.age() + ": " + lacks(tank) + ".";
+    }
+
+    private static String lacks(NewTank tank) {
+        return switch (tank.lacks()) {
+            case AMMONIA_TESTS -> "ammonia has not been tested";
+            case NITRITE_TESTS -> "nitrite has not been tested";
+            case AMMONIA_GONE -> still(tank.clearings().get(0));
+            case NITRITE_GONE -> still(tank.clearings().get(1));
+            case ZERO_TESTS ->
+                Figures.count(tank.zerosInARow(), "test", "tests")
+                        + " in a row without ammonia and nitrite, and your rule asks for " + tank.zerosNeeded();
+            case CHALLENGE ->
+                "its tests are clear, but no challenge dose is noted (write, for example: challenge 2 mg/L)";
+            case CHALLENGE_CLEARED -> "the challenge dose" + on(tank) + " was not gone within a day";
+            case CHALLENGE_TESTED ->
+                "ammonia and nitrite were not both tested the day after the challenge dose" + on(tank);
+            case NOTHING -> "";
+        };
+    }
+
+    private static String on(NewTank tank) {
+        return tank.challenge()
+                .map(Challenge::on)
+                .map(d -> " of " + Figures.day(d))
+                .orElse("");
+    }
+
+    private static String still(Clearing clearing) {
+        String name = name(clearing.parameter());
+        return clearing.last()
+                        .map(r -> name + " was " + figure(r) + " on " + Figures.day(r.date()))
+                        .orElse(name) + "; " + when(clearing);
+    }
+
+    /** When a substance is gone by its trend, or why that cannot be said. */
+    static String when(Clearing clearing) {
+        return switch (clearing.standing()) {
+            case UNTESTED -> "not tested";
+            case NONE -> "none since " + clearing.noneSince().map(Figures::day).orElse("the first test");
+            case FALLING ->
+                "by its trend gone about " + day(clearing, Interval::mid) + " (" + day(clearing, Interval::low) + " to "
+                        + day(clearing, Interval::high) + ")";
+            case RISING -> "it has not begun to fall, so there is no day yet";
+            case TOO_FEW -> "too few tests since its highest for a trend";
+            case UNCLEAR -> "its fall is no clearer than the scatter of its tests, so there is no day yet";
+        };
+    }
+
+    private static String day(Clearing clearing, java.util.function.ToDoubleFunction<Interval> end) {
+        return clearing.on(end).map(Figures::day).orElse("");
+    }
+
+    static String name(Parameter parameter) {
+        return switch (parameter.id()) {
+            case "ph" -> "pH";
+            case "ammonia" -> "ammonia";
+            default -> Sentences.lower(parameter.name());
+        };
+    }
+
+    /** As a row's first cell says it. */
+    static String heading(Parameter parameter) {
+        return parameter.id().equals("ph") ? "pH" : Figures.capital(name(parameter));
+    }
+
+    static String figure(Reading reading) {
+        return Figures.with(
+                Figures.amount(reading.amount(), reading.parameter().decimals()),
+                reading.parameter().unit());
+    }
+
+    static String courseName(Course course) {
+        String what = course.plan().medicine().isEmpty()
+                ? "Course of treatment"
+                : course.plan().medicine();
+        String whom =
+                course.plan().animal().isEmpty() ? "" : " for " + course.plan().animal();
+        return Figures.capital(what) + whom + ", " + course.tank();
+    }
+
+    static String course(Course course) {
+        long day = course.day(course.until());
+        String start = course.running() ? "Day " + day : "Ended on day " + day;
+        return start + ": " + signs(course) + ". " + Text.sentence(level(course)) + " " + end(course);
+    }
+
+    private static String signs(Course course) {
+        Course.SignFree free = course.signFree();
+        if (course.signs().isEmpty()) {
+            return "no note says whether there were signs";
+        }
+        String since = free.days() > 0
+                ? Figures.count((int) free.days(), "day", "days") + " without a sign (" + free.noted()
+                        + " of them noted)"
+                : "signs on the last day noted";
+        return since + "; " + better(course.better());
+    }
+
+    static String better(Course.Better better) {
+        return switch (better.answer()) {
+            case BETTER -> "the signs fall: so clear a fall comes about by chance " + chance(better);
+            case WORSE -> "the signs rise: so clear a rise comes about by chance " + chance(better);
+            case CANNOT_TELL ->
+                "whether it gets better cannot be told: " + better.days()
+                        + " noted days scatter this much by themselves";
+            case TOO_FEW -> "too few noted days to tell whether it gets better";
+        };
+    }
+
+    private static String chance(Course.Better better) {
+        return better.byChance() < 0.01
+                ? "less than once in a hundred"
+                : "about " + Math.round(better.byChance() * 100) + " times in a hundred";
+    }
+
+    private static String level(Course course) {
+        if (course.left().isEmpty()) {
+            return "What is left in the water cannot be reckoned: " + course.whyNoLevel();
+        }
+        OptionalDouble again = course.toKeepAt();
+        return "Left in the water by dilution alone: " + mg(course.left().getAsDouble()) + " mg/L"
+                + (again.isPresent() && again.getAsDouble() > 0.5
+                        ? "; " + mg(again.getAsDouble()) + " mg short of the "
+                                + mg(course.plan().keepAt().orElse(0)) + " mg/L you set"
+                        : "");
+    }
+
+    private static String end(Course course) {
+        Optional<LocalDate> end = course.signFree().end();
+        return !course.running()
+                ? ""
+                : end.map(e -> "By your rule of "
+                                + Figures.number(course.plan().signFreeDays().orElse(0), 0)
+                                + " days without a sign the earliest end is " + Figures.day(e) + ".")
+                        .orElse("The setup names no days without a sign after which it may end.");
+    }
+
+    /** Two decimals below ten, none from a hundred up. */
+    static String mg(double value) {
+        return Figures.number(value, value < 10 ? 2 : value < 100 ? 1 : 0);
+    }
+
+    static String moveName(Move move) {
+        String animal = move.planned() && !move.animal().isEmpty() ? move.animal() + ": " : "";
+        return Figures.capital(animal + move.from() + " to " + move.to());
+    }
+
+    static String move(Move move) {
+        String apart = Figures.list(move.sides().stream()
+                .filter(s -> s.standing() == Move.Standing.APART)
+                .map(s -> name(s.parameter()))
+                .toList());
+        long unknown = move.sides().stream()
+                .filter(s -> s.standing() == Move.Standing.UNTESTED || s.standing() == Move.Standing.STALE)
+                .count();
+        String open = unknown == 0
+                ? ""
+                : " " + Figures.count((int) unknown, "test is", "tests are") + " missing or too old to compare.";
+        String first = apart.isEmpty()
+                ? (unknown == move.sides().size()
+                        ? "The two waters cannot be compared."
+                        : "Nothing that was tested lately differs too much to move straight over.")
+                : (move.planned() ? "Not straight over: " : "They differed more than is moved straight over in ")
+                        + (move.planned() ? "too far apart in " + apart : apart) + over(move) + ".";
+        return first + open;
+    }
+
+    private static String over(Move move) {
+        double hours = Math.ceil(move.hours().orElse(0) * 2) / 2;
+        if (!move.planned() || hours <= 0) {
+            return "";
+        }
+        return hours > 6
+                ? "; bring the waters of the two tanks together over days first, it would take "
+                        + Figures.number(hours, 1) + " hours at the usual pace"
+                : "; take " + Figures.number(hours, 1) + " hours over it at the usual pace";
+    }
+}
