@@ -32,7 +32,7 @@ final class Dosing {
         return feeds.stream()
                 .findFirst()
                 .filter(f -> f.isOn() || isWanted(judgement))
-                .map(f -> recommendation(matter, f, others(feeds, matter)));
+                .map(f -> recommendation(matter, f, others(feeds, matter), judgement));
     }
 
     private static boolean isWanted(Judgement judgement) {
@@ -49,7 +49,7 @@ final class Dosing {
                 : OptionalDouble.empty();
     }
 
-    private static Recommendation recommendation(Matter matter, Feed feed, OptionalDouble others) {
+    private static Recommendation recommendation(Matter matter, Feed feed, OptionalDouble others, Judgement judgement) {
         Optional<Withheld> refusal = Refusals.of(matter, feed);
         Optional<Interval> use = matter.estimate().flatMap(Estimate::use);
         if (refusal.isPresent() || use.isEmpty() || others.isEmpty()) {
@@ -62,7 +62,7 @@ final class Dosing {
                             "Enter the strength of every additive that raises " + Phrases.name(matter.parameter()))));
         }
         Sum sum = new Sum(matter, feed, matter.estimate().orElseThrow(), use.get(), others.getAsDouble());
-        return proposal(sum);
+        return proposal(sum, judgement.verdict());
     }
 
     private static Recommendation withheld(Matter matter, Feed feed, Withheld why) {
@@ -89,14 +89,14 @@ final class Dosing {
         return cells;
     }
 
-    private static Recommendation proposal(Sum sum) {
+    private static Recommendation proposal(Sum sum, Verdict verdict) {
         Interval keeps = sum.keeps();
         Optional<TargetRange> target = sum.matter().target();
         Optional<Correction> correction = target.flatMap(t -> Correcting.of(sum, t));
         double leaves =
                 target.map(t -> Ahead.leaving(sum.estimate().ahead(), t)).orElse(0.0);
-        boolean proposes = proposes(
-                sum, keeps, target.map(t -> helps(sum, keeps, correction, t)).orElse(false));
+        boolean proposes = proposes(sum, keeps, isWrong(verdict))
+                || target.map(t -> helps(sum, keeps, correction, t)).orElse(false);
         List<String> why = reasons(sum, keeps, leaves, proposes);
         target.ifPresent(t -> why.addAll(Correcting.words(sum, t, correction)));
         sum.estimate().caveats().forEach(why::add);
@@ -114,12 +114,17 @@ final class Dosing {
                 target.map(t -> outlook(sum, proposes ? keeps.mid() : sum.feed().presentMlPerDay(), correction, t)));
     }
 
-    private static boolean proposes(Sum sum, Interval keeps, boolean helps) {
+    /** A dose that is called wrong is not left as it is. */
+    private static boolean isWrong(Verdict verdict) {
+        return verdict == Verdict.OVER_DOSED || verdict == Verdict.UNDER_DOSED;
+    }
+
+    private static boolean proposes(Sum sum, Interval keeps, boolean wrong) {
         double present = sum.feed().presentMlPerDay();
         boolean outside = present < keeps.low() || present > keeps.high();
         double width = sum.matter().target().map(t -> t.high() - t.low()).orElse(0.0);
         double shift = Math.abs(keeps.mid() - present) * sum.risePerMl() * Judging.DAYS_AHEAD;
-        return (outside && shift >= SHARE_OF_RANGE * width && shift > 0) || helps;
+        return outside && shift > 0 && (shift >= SHARE_OF_RANGE * width || wrong);
     }
 
     /** Whether the tank is likely to leave its range, a correction counted in, and markedly less so with the dose that keeps it. */
@@ -138,19 +143,8 @@ final class Dosing {
 
     private static List<String> reasons(Sum sum, Interval keeps, double leaves, boolean proposes) {
         List<String> why = new ArrayList<>();
-        String span = Phrases.millilitres(keeps.low()) + " to " + Phrases.ml(keeps.high()) + " a day";
-        boolean within =
-                sum.feed().presentMlPerDay() >= keeps.low() && sum.feed().presentMlPerDay() <= keeps.high();
-        why.add("the use is " + Phrases.small(sum.use().mid())
-                + Phrases.unit(sum.matter().parameter()) + " a day ("
-                + Phrases.small(sum.use().low()) + " to "
-                + Phrases.small(sum.use().high()) + ")");
-        why.add(
-                within
-                        ? "the present " + Phrases.ml(sum.feed().presentMlPerDay())
-                                + " a day lie within what keeps the level, " + span
-                        : "the present " + Phrases.ml(sum.feed().presentMlPerDay())
-                                + " a day lie outside what keeps the level, " + span);
+        why.add("the use is " + Phrases.rate(sum.use(), sum.matter().parameter()));
+        why.add(held(sum.feed().presentMlPerDay(), keeps));
         if (sum.matter().target().isPresent()) {
             why.add("if nothing changes, it is out of its range within " + Judging.DAYS_AHEAD + " days with "
                     + Phrases.percent(leaves) + " probability");
@@ -159,6 +153,17 @@ final class Dosing {
             why.add("no other dose is proposed: the difference does not matter or is not certain");
         }
         return why;
+    }
+
+    private static String held(double present, Interval keeps) {
+        int decimals = Phrases.decimals(present, keeps);
+        String side = present < keeps.low()
+                ? " a day are less than what keeps the level, "
+                : present > keeps.high()
+                        ? " a day are more than what keeps the level, "
+                        : " a day lie within what keeps the level, ";
+        return "the present " + Phrases.number(present, decimals) + " mL" + side + Phrases.span(keeps, decimals)
+                + " mL a day";
     }
 
     private static Outlook outlook(Sum sum, double mlPerDay, Optional<Correction> correction, TargetRange target) {

@@ -56,7 +56,7 @@ final class Judging {
             return Optional.empty();
         }
         String because = "the last reading, of " + reading.date() + ", is "
-                + Phrases.amount(reading.amount().about(), matter.parameter()) + "; " + range(target);
+                + Phrases.bare(reading.amount().about()) + Phrases.unit(matter.parameter()) + "; " + range(target);
         return Optional.of(new Judgement(
                 matter.tank().tank(),
                 matter.parameter(),
@@ -195,16 +195,18 @@ final class Judging {
     }
 
     private static String moving(Estimate estimate, Parameter parameter) {
-        double drift = estimate.drift().mid();
-        String way = drift < 0 ? "falling " : "rising ";
-        return way + Phrases.small(Math.abs(drift)) + Phrases.unit(parameter) + " a day ("
-                + Phrases.small(estimate.drift().low()) + " to "
-                + Phrases.small(estimate.drift().high()) + ")";
+        Interval drift = estimate.drift();
+        if (drift.low() <= 0 && drift.high() >= 0) {
+            return "with no clear drift (" + Phrases.span(drift, Phrases.decimals(drift)) + Phrases.unit(parameter)
+                    + " a day)";
+        }
+        Interval size = drift.mid() < 0 ? drift.times(-1) : drift;
+        return (drift.mid() < 0 ? "falling " : "rising ") + Phrases.rate(size, parameter);
     }
 
     private static String range(TargetRange target) {
         Parameter p = target.parameter();
-        return "the range is " + Phrases.number(target.low(), p.decimals()) + " to " + Phrases.amount(target.high(), p);
+        return "the range is " + Phrases.range(target.low(), target.high(), p);
     }
 
     private static Judgement cannotTell(Matter matter) {

@@ -1,5 +1,7 @@
 package soundings.advice;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import soundings.chemistry.Parameter;
 import soundings.quantity.Interval;
@@ -24,6 +26,47 @@ final class Phrases {
         return number(value, Math.min(decimals, 7));
     }
 
+    /** As few decimals as a bound or a reading needs: {@code 2}, {@code 0.02}. */
+    static String bare(double value) {
+        BigDecimal plain =
+                BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).stripTrailingZeros();
+        return number(value, Math.max(0, plain.scale()));
+    }
+
+    /** {@code 2 to 15 mg/L}. */
+    static String range(double low, double high, Parameter parameter) {
+        return bare(low) + " to " + bare(high) + unit(parameter);
+    }
+
+    /** Amounts a day, all three with the decimals that show two digits of the interval's half width. */
+    static String rate(Interval rate, Parameter parameter) {
+        int decimals = decimals(rate);
+        return number(rate.mid(), decimals) + unit(parameter) + " a day (" + span(rate, decimals) + ")";
+    }
+
+    static String span(Interval interval, int decimals) {
+        return number(interval.low(), decimals) + " to " + number(interval.high(), decimals);
+    }
+
+    static int decimals(Interval interval) {
+        double half = (interval.high() - interval.low()) / 2;
+        double size = half > 0 ? half : Math.abs(interval.mid());
+        return size > 0 ? Math.min(6, Math.max(0, 1 - (int) Math.floor(Math.log10(size)))) : 0;
+    }
+
+    /** Volumes told beside one another: with the decimals that tell the nearest two of them apart, one more than a pump can be set to at most. */
+    static int decimals(double present, Interval keeps) {
+        double apart = Math.min(
+                apart(keeps.high(), keeps.low()), Math.min(apart(present, keeps.low()), apart(present, keeps.high())));
+        int needed = (int) Math.ceil(-Math.log10(apart));
+        int usual = keeps.mid() >= 100 ? 0 : keeps.mid() >= 10 ? 1 : 2;
+        return Math.max(usual, Math.min(3, needed));
+    }
+
+    private static double apart(double a, double b) {
+        return a == b ? 1 : Math.abs(a - b);
+    }
+
     static String amount(double value, Parameter parameter) {
         return number(value, parameter.decimals()) + unit(parameter);
     }
@@ -38,6 +81,7 @@ final class Phrases {
         return switch (parameter.unit()) {
             case "Cel" -> " \u00b0C";
             case "pH" -> "";
+            case "ug/L" -> " \u00b5g/L";
             default -> " " + parameter.unit();
         };
     }

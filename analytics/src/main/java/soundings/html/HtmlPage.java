@@ -43,7 +43,27 @@ public final class HtmlPage {
     }
 
     private static String sections(Notebook notebook) {
-        return notebook.sections().stream().map(HtmlPage::section).collect(Collectors.joining());
+        StringBuilder html = new StringBuilder();
+        boolean open = false;
+        for (Section section : notebook.sections()) {
+            boolean test = isTest(section);
+            html.append(test && !open ? "<div class=\"tests\">\n" : !test && open ? "</div>\n" : "");
+            html.append(section(section));
+            open = test;
+        }
+        return html.append(open ? "</div>\n" : "").toString();
+    }
+
+    /** Parts with a chart through time stand side by side on paper. */
+    private static boolean isTest(Section section) {
+        return section.depth() == 3
+                && section.items().stream()
+                        .anyMatch(i -> i.match(
+                                p -> false,
+                                t -> false,
+                                c -> c.spec().match(time -> true, range -> false, spark -> false),
+                                w -> false,
+                                a -> false));
     }
 
     private static String section(Section section) {

@@ -16,7 +16,10 @@ final class WorkingHtml {
                         + "<th scope=\"col\" class=\"n\">Figure</th><th scope=\"col\">From</th></tr></thead><tbody>"
                         + lines + "</tbody></table></div>";
         String result = working.result().isEmpty() ? "" : Html.element("p", "", Html.text(working.result()) + ".");
-        return Html.row(Html.details("working", working.caption(), table + result), working.restsOn());
+        return Html.row(
+                Html.details(
+                        working.result().isEmpty() ? "working idle" : "working", working.caption(), table + result),
+                working.restsOn());
     }
 
     private static String line(WorkingItem working, WorkingItem.Line line) {

@@ -14,8 +14,21 @@ import soundings.quantity.Interval;
 public final class Figures {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
-    private static final Map<String, String> SHOWN =
-            Map.of("Cel", "°C", "ug/L", "µg/L", "umol/m2/s", "µmol/m²/s", "mol/m2/d", "mol/m²/d", "pH", "", "ph", "");
+    private static final Map<String, String> SHOWN = Map.of(
+            "Cel",
+            "°C",
+            "uatm",
+            "µatm",
+            "ug/L",
+            "µg/L",
+            "umol/m2/s",
+            "µmol/m²/s",
+            "mol/m2/d",
+            "mol/m²/d",
+            "pH",
+            "",
+            "ph",
+            "");
 
     private Figures() {}
 
@@ -28,9 +41,13 @@ public final class Figures {
 
     /** As few decimals as the value needs, for bounds that somebody set: {@code 8}, {@code 0.02}. */
     public static String bare(double value) {
+        return number(value, bareDecimals(value));
+    }
+
+    static int bareDecimals(double value) {
         BigDecimal plain =
                 BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).stripTrailingZeros();
-        return number(value, Math.max(0, plain.scale()));
+        return Math.max(0, plain.scale());
     }
 
     /** With a plus sign where positive, for changes. */

@@ -29,7 +29,7 @@ final class RangeItems {
         String title = e.parameter().name() + ": "
                 + Figures.with(
                         Figures.interval(e.level(), decimals), e.parameter().unit()) + ", range "
-                + Figures.number(target.low(), decimals) + " to " + Figures.number(target.high(), decimals);
+                + Figures.bare(target.low()) + " to " + Figures.bare(target.high());
         return Optional.of(new ChartSpec.RangeChart.Entry(
                 e.parameter().name(), e.parameter().unit(), decimals, e.level(), target.low(), target.high(), title));
     }

@@ -93,9 +93,9 @@ final class Sentences {
                 : "";
     }
 
-    /** A pump is set in tenths of a millilitre at the finest. */
+    /** Three digits that count, as the list of things to do has them. */
     static int millilitres(Interval dose) {
-        return dose.mid() >= 20 ? 0 : 1;
+        return dose.mid() >= 100 ? 0 : dose.mid() >= 10 ? 1 : 2;
     }
 
     /** A tank's state in a sentence: what needs doing, what to watch, what is steady. */

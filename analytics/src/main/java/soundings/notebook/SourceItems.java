@@ -61,10 +61,8 @@ final class SourceItems {
                                 List.of(
                                         Cell.words(View.name(test.tank())),
                                         Cell.words(test.parameter().name()),
-                                        new Cell.Number(
-                                                t.low(), test.parameter().decimals(), ""),
-                                        new Cell.Number(
-                                                t.high(), test.parameter().decimals(), ""),
+                                        new Cell.Number(t.low(), Figures.bareDecimals(t.low()), ""),
+                                        new Cell.Number(t.high(), Figures.bareDecimals(t.high()), ""),
                                         Cell.words(Figures.unit(test.parameter().unit())),
                                         Cell.words(citation(view.findings().reference(), t.source()))),
                                 List.of())))

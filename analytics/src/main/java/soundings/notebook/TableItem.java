@@ -8,7 +8,7 @@ import java.util.function.Function;
  *
  * @param id unique in the notebook
  * @param caption a sentence or a noun, without "Table 3"
- * @param folded shown closed at first where the medium can; on paper it is open
+ * @param folded shown closed at first where the medium can; on paper only its caption stands
  */
 public record TableItem(
         String id, String caption, List<Column> columns, List<Row> rows, boolean folded, List<String> restsOn)
