@@ -1,22 +1,29 @@
 package soundings;
 
 import java.time.YearMonth;
+import java.util.List;
 import java.util.Optional;
-import soundings.advice.Advice;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import soundings.advice.Advising;
 import soundings.care.Care;
 import soundings.care.CareActions;
 import soundings.care.Caring;
 import soundings.care.Plans;
+import soundings.advice.Following;
 import soundings.chemistry.Reference;
 import soundings.estimate.Estimates;
 import soundings.estimate.Estimating;
 import soundings.findings.Findings;
+import soundings.findings.Mentor;
+import soundings.findings.MentorNotes;
 import soundings.findings.Provenance;
 import soundings.history.Histories;
 import soundings.history.History;
 import soundings.layout.Layouts;
 import soundings.log.Log;
+import soundings.setup.MentorRange;
+import soundings.setup.MentorRanges;
 import soundings.setup.Settings;
 import soundings.setup.Setup;
 import soundings.setup.SetupReading;
@@ -29,14 +36,41 @@ public final class Analysis {
     /** Everything found in one log for one month. */
     public static Findings of(
             Book book, Optional<Book> companion, Provenance provenance, Reference reference, Settings settings) {
-        Setup setup = setup(companion, reference);
-        Log log = Layouts.interpret(book, reference, setup, settings);
-        History history = Histories.of(log, setup, reference, settings);
-        Estimates estimates = Estimating.of(history, reference);
-        Care care = Caring.of(history, Plans.of(companion, reference), reference);
-        Advice advice = CareActions.amend(Advising.of(history, estimates, reference), care);
+        return of(book, companion, provenance, new Given(reference, settings, new TreeMap<>()));
+    }
+
+    /** What a run is given besides the log and its companion; {@code notes}: what was written into each month's report. */
+    public record Given(Reference reference, Settings settings, SortedMap<YearMonth, MentorNotes> notes) {}
+
+    /** The same, with what a mentor wrote into earlier reports. */
+    public static Findings of(Book book, Optional<Book> companion, Provenance provenance, Given given) {
+        Setup own = setup(companion, given.reference());
+        Log log = Layouts.interpret(book, given.reference(), own, given.settings());
+        History history = Histories.of(log, own, given.reference(), given.settings());
+        YearMonth month = YearMonth.from(history.asOf());
+        MentorNotes notes = MentorNotes.all(given.notes().headMap(month).values());
+        List<MentorRange> ranges = MentorRanges.of(notes.ranges(), own, given.reference());
+        Setup setup = MentorRanges.with(own, ranges);
+        Following.End now = end(history.with(setup), given.reference());
+        Settings before = new Settings(given.settings().today(), Optional.of(month.minusMonths(1)));
+        Following.End then = end(Histories.of(log, setup, given.reference(), before), given.reference());
+        Care care = Caring.of(now.history(), Plans.of(companion, given.reference()), given.reference());
         return new Findings(
-                provenance, YearMonth.from(history.asOf()), reference, log, history, estimates, advice, care);
+                provenance,
+                month,
+                given.reference(),
+                log,
+                now.history(),
+                now.estimates(),
+                CareActions.amend(now.advice(), care),
+                care,
+                Following.of(then, now),
+                new Mentor(notes.answers(), ranges));
+    }
+
+    private static Following.End end(History history, Reference reference) {
+        Estimates estimates = Estimating.of(history, reference);
+        return new Following.End(history, estimates, Advising.of(history, estimates, reference));
     }
 
     /** Only what the log says, for the commands that ask no more. */
@@ -44,7 +78,8 @@ public final class Analysis {
         return Layouts.interpret(book, reference, setup(companion, reference), settings);
     }
 
-    private static Setup setup(Optional<Book> companion, Reference reference) {
+    /** The companion workbook, read; without one nothing is known but the log. */
+    public static Setup setup(Optional<Book> companion, Reference reference) {
         return companion.map(b -> SetupReading.of(b, reference)).orElse(Setup.EMPTY);
     }
 }

@@ -15,6 +15,7 @@ import soundings.history.Series;
 import soundings.history.TankHistory;
 import soundings.log.AsWritten;
 import soundings.log.Reading;
+import soundings.setup.Setup;
 
 /** One test of one tank with all that is known of it: what a verdict or a dose is worked out from. */
 record Matter(History history, TankHistory tank, Parameter parameter, Estimates estimates, Reference reference) {
@@ -27,11 +28,11 @@ record Matter(History history, TankHistory tank, Parameter parameter, Estimates 
         return estimates.find(tank.tank(), parameter).flatMap(o -> o.match(e -> Optional.empty(), Optional::of));
     }
 
-    /** The keeper's own range, else the default one. */
+    /** The keeper's own range, else one a mentor set, else the default one. */
     Optional<TargetRange> target() {
         return history.setup()
                 .findTarget(tank.tank(), parameter)
-                .map(t -> new TargetRange(parameter, t.low(), t.high(), "setup"))
+                .map(Setup.Target::range)
                 .or(() -> reference.findTarget(parameter));
     }
 

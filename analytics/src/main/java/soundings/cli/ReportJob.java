@@ -1,11 +1,13 @@
 package soundings.cli;
 
 import java.nio.file.Path;
+import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import soundings.Analysis;
+import soundings.chemistry.Reference;
 import soundings.findings.Findings;
 import soundings.findings.Provenance;
 import soundings.html.HtmlPage;
@@ -16,6 +18,7 @@ import soundings.results.ResultsJson;
 import soundings.setup.Settings;
 import soundings.template.TemplateProblem;
 import soundings.workbook.UnreadableWorkbook;
+import soundings.xlsx.Kept;
 import soundings.xlsx.XlsxReport;
 
 /** One run of {@code report} over one log. */
@@ -64,8 +67,12 @@ final class ReportJob {
         console.progress("reading " + log.getFileName());
         Opened opened = Opened.of(log, setup, password);
         console.progress("working out " + log.getFileName());
-        Findings findings =
-                Analysis.of(opened.book(), opened.setup(), provenance(opened), ReferenceTables.load(), settings);
+        Reference reference = ReferenceTables.load();
+        Findings findings = Analysis.of(
+                opened.book(),
+                opened.setup(),
+                provenance(opened),
+                new Analysis.Given(reference, settings, reports(log).notes(settings.month())));
         Checks.somethingToReport(findings, log);
         console.progress("writing the report of " + log.getFileName());
         List<Path> written = write(log, findings);
@@ -85,14 +92,27 @@ final class ReportJob {
 
     private List<Path> write(Path log, Findings findings) {
         Notebook pages = Notebooks.run(NotebookFiles.named(notebook), findings);
-        Path folder = out.orElseGet(() -> Folders.of(log));
-        String name = Opened.stem(log) + " report " + findings.month();
+        EarlierReports reports = reports(log);
+        Path folder = reports.folder();
+        String name = reports.name(findings.month());
         // The two renderings share nothing but the notebook; side by side they take the time of the slower one.
-        CompletableFuture<Path> xlsx = CompletableFuture.supplyAsync(
-                () -> outputs.write(folder.resolve(name + ".xlsx"), to -> XlsxReport.write(pages, to)));
+        CompletableFuture<Path> xlsx = CompletableFuture.supplyAsync(() -> writeXlsx(reports, findings.month(), pages));
         Path html = outputs.write(folder.resolve(name + ".html"), to -> Text.write(HtmlPage.of(pages), to));
         json.ifPresent(target -> writeJson(target, findings));
         return List.of(html, joined(xlsx));
+    }
+
+    /** What people wrote into the report to be replaced goes into the new one; where that can't be read, it is left alone. */
+    private Path writeXlsx(EarlierReports reports, YearMonth month, Notebook pages) {
+        Path file = reports.folder().resolve(reports.name(month) + ".xlsx");
+        Optional<Kept> kept = reports.kept(month);
+        Path target =
+                kept.isPresent() ? file : file.resolveSibling(Outputs.secondName(String.valueOf(file.getFileName())));
+        return outputs.write(target, to -> XlsxReport.write(pages, kept.orElse(Kept.NOTHING), to));
+    }
+
+    private EarlierReports reports(Path log) {
+        return new EarlierReports(out.orElseGet(() -> Folders.of(log)), Opened.stem(log), console);
     }
 
     private static Path joined(CompletableFuture<Path> written) {

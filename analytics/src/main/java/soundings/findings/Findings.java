@@ -1,14 +1,20 @@
 package soundings.findings;
 
 import java.time.YearMonth;
+import java.util.List;
 import soundings.advice.Advice;
 import soundings.care.Care;
+import soundings.advice.Followed;
 import soundings.chemistry.Reference;
 import soundings.estimate.Estimates;
 import soundings.history.History;
 import soundings.log.Log;
 
-/** One run's findings, stage by stage, for one month. */
+/**
+ * One run's findings, stage by stage, for one month.
+ *
+ * @param followed what became of the advice of the month before
+ */
 public record Findings(
         Provenance provenance,
         YearMonth month,
@@ -17,7 +23,13 @@ public record Findings(
         History history,
         Estimates estimates,
         Advice advice,
-        Care care) {
+        Care care,
+        List<Followed> followed,
+        Mentor mentor) {
+    public Findings {
+        followed = List.copyOf(followed);
+    }
+
     public Findings(
             Provenance provenance,
             YearMonth month,
@@ -26,6 +38,6 @@ public record Findings(
             History history,
             Estimates estimates,
             Advice advice) {
-        this(provenance, month, reference, log, history, estimates, advice, Care.NONE);
+        this(provenance, month, reference, log, history, estimates, advice, Care.NONE, List.of(), Mentor.NONE);
     }
 }

@@ -11,4 +11,9 @@ public record History(LocalDate asOf, List<TankHistory> tanks, Setup setup, List
         tanks = List.copyOf(tanks);
         issues = List.copyOf(issues);
     }
+
+    /** The same history judged with another setup's ranges; nothing else of a setup may differ. */
+    public History with(Setup other) {
+        return new History(asOf, tanks, other, issues);
+    }
 }

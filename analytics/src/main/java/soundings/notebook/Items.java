@@ -12,6 +12,8 @@ final class Items {
                     "the tests of one kind: ion, trace, nutrient, toxin or condition",
                     SummaryItems::kind),
             Offered.whole("changes", "what changed since the month before", ChangeItems::changes),
+            Offered.whole("followed", "last month's advice: was it followed, what did it do", FollowedItems::followed),
+            Offered.whole("mentor", "what a mentor wrote into earlier reports", MentorItems::mentor),
             Offered.ofTank("ranges", "a tank's tests, each against its range", RangeItems::ranges),
             Offered.ofTest("level", "a test's readings and estimated level", LevelItems::level),
             Offered.ofTest("working", "how a proposed dose was worked out", WorkingItems::working),

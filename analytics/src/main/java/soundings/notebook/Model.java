@@ -26,6 +26,7 @@ final class Model {
         model.put("issue_count", IssueItems.all(view).size());
         model.put("has_supplies", !view.findings().advice().supplies().isEmpty());
         model.putAll(CareModel.of(view));
+        model.put("has_mentor", !view.findings().mentor().isEmpty());
         model.put("tanks", view.tanks().stream().map(tank -> tank(view, tank)).toList());
         return model;
     }

@@ -29,7 +29,8 @@ final class QuestionItems {
                 Column.words("Question"),
                 Column.words("What is known"),
                 new Column("Answer", "", Kind.ANSWER, 0),
-                new Column("Whose", "", Kind.ANSWER, 0));
+                new Column("By", "", Kind.ANSWER, 0),
+                new Column("On", "", Kind.ANSWER, 0));
         return rows.isEmpty()
                 ? List.of()
                 : List.of(new TableItem(
@@ -76,6 +77,8 @@ final class QuestionItems {
     private static Row row(View view, String tank, String question, String known) {
         Cell name =
                 new Cell.Words(view.tankIds().containsKey(tank) ? View.name(view.tank(tank)) : tank, Tone.PLAIN, "");
-        return new Row(List.of(name, Cell.words(question), Cell.words(known), Cell.NOTHING, Cell.NOTHING), List.of());
+        return new Row(
+                List.of(name, Cell.words(question), Cell.words(known), Cell.NOTHING, Cell.NOTHING, Cell.NOTHING),
+                List.of());
     }
 }

@@ -16,6 +16,7 @@ import soundings.findings.Findings;
 import soundings.history.Series;
 import soundings.history.TankHistory;
 import soundings.quantity.Interval;
+import soundings.setup.Setup;
 
 /** The findings, looked up the way a report asks for them. */
 record View(Findings findings, Map<String, String> tankIds) {
@@ -107,11 +108,7 @@ record View(Findings findings, Map<String, String> tankIds) {
     Optional<TargetRange> target(String tank, Parameter parameter) {
         return judgement(tank, parameter)
                 .flatMap(Judgement::target)
-                .or(() -> findings.history().setup().targets().stream()
-                        .filter(t -> t.parameter().equals(parameter))
-                        .filter(t -> t.tank().isEmpty() || t.tank().equals(tank))
-                        .findFirst()
-                        .map(t -> new TargetRange(parameter, t.low(), t.high(), "setup")))
+                .or(() -> findings.history().setup().findTarget(tank, parameter).map(Setup.Target::range))
                 .or(() -> findings.reference().findTarget(parameter));
     }
 

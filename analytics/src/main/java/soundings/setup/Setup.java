@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import soundings.chemistry.Names;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.TargetRange;
 import soundings.log.Issue;
 
 /**
@@ -39,6 +40,11 @@ public record Setup(
         columns = List.copyOf(columns);
         preferences = Map.copyOf(preferences);
         issues = List.copyOf(issues);
+    }
+
+    /** The same with other ranges. */
+    public Setup withTargets(List<Target> ranges) {
+        return new Setup(tanks, freshMix, ranges, additives, kits, pumps, columns, preferences, issues);
     }
 
     /** The tank of that name or of one of its other names, however it is spelt. */
@@ -103,8 +109,22 @@ public record Setup(
     /** What a water change brings in; {@code tank} empty: all tanks. */
     public record FreshMix(String tank, Parameter parameter, double value, String cell) {}
 
-    /** The keeper's own range; {@code tank} empty: all tanks. */
-    public record Target(String tank, Parameter parameter, double low, double high, String cell) {}
+    /**
+     * The keeper's own range, or one that a mentor set.
+     *
+     * @param tank empty: all tanks
+     * @param setBy whose it is and where it stands, for a mentor's; empty: the keeper's own
+     */
+    public record Target(String tank, Parameter parameter, double low, double high, String cell, String setBy) {
+        public Target(String tank, Parameter parameter, double low, double high, String cell) {
+            this(tank, parameter, low, high, cell, "");
+        }
+
+        /** As a range with its source. */
+        public TargetRange range() {
+            return new TargetRange(parameter, low, high, setBy.isEmpty() ? "setup" : setBy);
+        }
+    }
 
     /**
      * An additive's effect on one parameter; an additive that raises several has several rows.

@@ -1,11 +1,11 @@
 package soundings.xlsx;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import soundings.chemistry.Names;
@@ -31,14 +31,20 @@ public record ReportAnswers(List<Answer> answers, List<NewRange> ranges) {
      * @param place its cell in the report
      */
     public record Answer(
-            String question, String evidence, String answer, String by, Optional<LocalDate> on, String place) {}
+            String tank,
+            String question,
+            String evidence,
+            String answer,
+            String by,
+            Optional<LocalDate> on,
+            String place) {}
 
     /** A range somebody set, as written: names and units are for the reader of the setup to resolve. */
     public record NewRange(
             String tank,
             String test,
-            OptionalDouble low,
-            OptionalDouble high,
+            String low,
+            String high,
             String unit,
             String why,
             String by,
@@ -46,7 +52,7 @@ public record ReportAnswers(List<Answer> answers, List<NewRange> ranges) {
             String place) {}
 
     /** A row under a header, by the header's words. */
-    private record Row(Grid grid, int row, Map<String, Integer> columns) {
+    record Row(Grid grid, int row, Map<String, Integer> columns) {
         Optional<Cell> cell(String header) {
             return Optional.ofNullable(columns.get(Names.fold(header))).flatMap(c -> grid.findCell(row, c));
         }
@@ -70,16 +76,57 @@ public record ReportAnswers(List<Answer> answers, List<NewRange> ranges) {
                                     e -> Optional.empty()));
         }
 
-        OptionalDouble number(String header) {
+        boolean has(String header) {
+            return columns.containsKey(Names.fold(header));
+        }
+
+        /** A number as its digits whatever its format shows, else the text. */
+        String digits(String header) {
             return cell(header)
                     .map(c -> c.value()
                             .match(
-                                    t -> plainNumber(t.text().strip()),
-                                    n -> OptionalDouble.of(n.number()),
-                                    m -> OptionalDouble.empty(),
-                                    f -> OptionalDouble.empty(),
-                                    e -> OptionalDouble.empty()))
-                    .orElse(OptionalDouble.empty());
+                                    t -> t.text().strip(),
+                                    n -> plain(n.number()),
+                                    m -> c.shown(),
+                                    f -> c.shown(),
+                                    e -> c.shown()))
+                    .orElse("");
+        }
+
+        /** What the row holds, to be written again; under the day's heading a bare number is a day. */
+        Map<String, soundings.notebook.Cell> cells() {
+            Map<String, soundings.notebook.Cell> all = new HashMap<>();
+            columns.forEach((header, column) -> grid.findCell(row, column)
+                    .filter(c -> !c.shown().isBlank())
+                    .ifPresent(c -> all.put(
+                            header,
+                            day(header)
+                                    .filter(d -> header.equals(Names.fold(AnswerPages.ON)))
+                                    .<soundings.notebook.Cell>map(soundings.notebook.Cell.Day::new)
+                                    .orElseGet(() -> written(c)))));
+            return Map.copyOf(all);
+        }
+
+        private static soundings.notebook.Cell written(Cell cell) {
+            return cell.value()
+                    .match(
+                            t -> soundings.notebook.Cell.words(t.text()),
+                            n -> new soundings.notebook.Cell.Number(n.number(), decimals(n.number()), ""),
+                            m -> new soundings.notebook.Cell.Day(m.at().toLocalDate()),
+                            f -> soundings.notebook.Cell.words(cell.shown()),
+                            e -> soundings.notebook.Cell.words(cell.shown()));
+        }
+
+        private static int decimals(double number) {
+            return Math.max(
+                    0,
+                    Math.min(6, BigDecimal.valueOf(number).stripTrailingZeros().scale()));
+        }
+
+        /** The zero behind a fraction keeps {@code 1.125} from looking like a thousand. */
+        private static String plain(double number) {
+            String digits = BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+            return digits.indexOf('.') < 0 ? digits : digits + "0";
         }
     }
 
@@ -92,13 +139,14 @@ public record ReportAnswers(List<Answer> answers, List<NewRange> ranges) {
         List<NewRange> ranges = rows(report, AnswerPages.TEST, AnswerPages.NEW_LOW)
                 .filter(r -> !r.text(AnswerPages.TEST).isEmpty())
                 .map(ReportAnswers::range)
-                .filter(r -> r.low().isPresent() || r.high().isPresent())
+                .filter(r -> !r.low().isEmpty() || !r.high().isEmpty())
                 .toList();
         return new ReportAnswers(answers, ranges);
     }
 
     private static Answer answer(Row row) {
         return new Answer(
+                row.text(AnswerPages.TANK),
                 row.text(AnswerPages.QUESTION),
                 row.text(AnswerPages.EVIDENCE),
                 row.text(AnswerPages.ANSWER),
@@ -111,8 +159,8 @@ public record ReportAnswers(List<Answer> answers, List<NewRange> ranges) {
         return new NewRange(
                 row.text(AnswerPages.TANK),
                 row.text(AnswerPages.TEST),
-                row.number(AnswerPages.NEW_LOW),
-                row.number(AnswerPages.NEW_HIGH),
+                row.digits(AnswerPages.NEW_LOW),
+                row.digits(AnswerPages.NEW_HIGH),
                 row.text(AnswerPages.UNIT),
                 row.text(AnswerPages.WHY),
                 row.text(AnswerPages.BY),
@@ -121,7 +169,7 @@ public record ReportAnswers(List<Answer> answers, List<NewRange> ranges) {
     }
 
     /** The rows of every table whose header has both words. */
-    private static Stream<Row> rows(Book report, String first, String second) {
+    static Stream<Row> rows(Book report, String first, String second) {
         return report.grids().stream()
                 .flatMap(grid -> IntStream.range(0, Math.min(HEADER_ROWS, grid.rowCount()))
                         .filter(r ->
@@ -149,12 +197,5 @@ public record ReportAnswers(List<Answer> answers, List<NewRange> ranges) {
         } catch (java.time.format.DateTimeParseException other) {
             return Optional.empty();
         }
-    }
-
-    /** A number with a point or one comma as its decimal mark and no thousands; anything else is not guessed. */
-    private static OptionalDouble plainNumber(String text) {
-        return text.matches("\\d+([.,]\\d+)?") && !text.matches("[1-9]\\d{0,2},\\d{3}")
-                ? OptionalDouble.of(Double.parseDouble(text.replace(',', '.')))
-                : OptionalDouble.empty();
     }
 }

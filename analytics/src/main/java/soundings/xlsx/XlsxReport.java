@@ -18,21 +18,28 @@ import soundings.notebook.WorkingItem;
  */
 public final class XlsxReport {
     private final Notebook notebook;
+    private final Kept kept;
     private final Pages pages;
     private final ChartData charts;
     private final List<List<Section>> chapters;
 
-    private XlsxReport(Notebook notebook, XSSFWorkbook workbook) {
+    private XlsxReport(Notebook notebook, Kept kept, XSSFWorkbook workbook) {
         this.notebook = notebook;
+        this.kept = kept;
         this.pages = new Pages(workbook);
         this.chapters = chapters(notebook.sections());
         this.charts = new ChartData(pages.add(ChartData.SHEET, ChartData.WIDTHS));
     }
 
     public static void write(Notebook notebook, OutputStream out) throws IOException {
+        write(notebook, Kept.NOTHING, out);
+    }
+
+    /** @param kept what people wrote into the report that this one replaces */
+    public static void write(Notebook notebook, Kept kept, OutputStream out) throws IOException {
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
             SameBytes.nameOn(workbook, notebook.title());
-            XlsxReport report = new XlsxReport(notebook, workbook);
+            XlsxReport report = new XlsxReport(notebook, kept, workbook);
             report.fill();
             ByteArrayOutputStream written = new ByteArrayOutputStream(1 << 18);
             workbook.write(written);
@@ -89,7 +96,7 @@ public final class XlsxReport {
 
     private void tables() {
         List<TableItem> all = chapters.stream().flatMap(SectionPage::longTables).toList();
-        AnswerPages.write(pages, all.stream().filter(SectionPage::isAnswered).toList());
+        AnswerPages.write(pages, all.stream().filter(SectionPage::isAnswered).toList(), kept);
         all.stream().filter(t -> !SectionPage.isAnswered(t)).forEach(t -> TablePage.write(pages, t.caption(), t));
     }
 }

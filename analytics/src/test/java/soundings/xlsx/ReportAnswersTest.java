@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -44,6 +43,7 @@ class ReportAnswersTest {
         assertThat(ReportAnswers.read(WorkbookReader.read(file, Optional.empty()))
                         .answers())
                 .containsExactly(new ReportAnswers.Answer(
+                        "",
                         "Why does magnesium fall?",
                         "",
                         "Test the fresh mix first.",
@@ -53,7 +53,7 @@ class ReportAnswersTest {
     }
 
     @Test
-    void a_new_range_is_read_and_a_number_in_doubt_is_not() throws IOException {
+    void new_ranges_are_read_as_written_for_their_reader_to_judge() throws IOException {
         Path file = report(workbook -> {
             XSSFSheet sheet = workbook.getSheet("New ranges");
             set(sheet, 2, 0, "Long tank");
@@ -67,16 +67,19 @@ class ReportAnswersTest {
 
         assertThat(ReportAnswers.read(WorkbookReader.read(file, Optional.empty()))
                         .ranges())
-                .containsExactly(new ReportAnswers.NewRange(
-                        "Long tank",
-                        "calcium",
-                        OptionalDouble.of(410),
-                        OptionalDouble.of(440.5),
-                        "",
-                        "",
-                        "R. Ode",
-                        Optional.empty(),
-                        "New ranges!B3"));
+                .containsExactly(
+                        new ReportAnswers.NewRange(
+                                "Long tank",
+                                "calcium",
+                                "410",
+                                "440,5",
+                                "",
+                                "",
+                                "R. Ode",
+                                Optional.empty(),
+                                "New ranges!B3"),
+                        new ReportAnswers.NewRange(
+                                "", "magnesium", "1,300", "", "", "", "", Optional.empty(), "New ranges!B4"));
     }
 
     private Path report(Consumer<XSSFWorkbook> change) throws IOException {

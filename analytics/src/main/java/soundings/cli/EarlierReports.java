@@ -1,0 +1,106 @@
+package soundings.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import soundings.findings.MentorNotes;
+import soundings.setup.WrittenRange;
+import soundings.sheet.Book;
+import soundings.workbook.UnreadableWorkbook;
+import soundings.workbook.WorkbookReader;
+import soundings.xlsx.Kept;
+import soundings.xlsx.ReportAnswers;
+
+/** The reports that stand where new ones are written, for what people wrote into them. */
+record EarlierReports(Path folder, String stem, Console console) {
+    /** A year's: what was said before is no news any more. */
+    private static final int MOST = 12;
+
+    /** A report's name without its ending. */
+    String name(YearMonth month) {
+        return stem + " report " + month;
+    }
+
+    /** What was written into the reports before a month, or into all there are. */
+    SortedMap<YearMonth, MentorNotes> notes(Optional<YearMonth> before) {
+        TreeMap<YearMonth, List<Path>> files = new TreeMap<>();
+        for (Path file : beside()) {
+            month(file)
+                    .filter(m -> before.map(m::isBefore).orElse(true))
+                    .ifPresent(m ->
+                            files.computeIfAbsent(m, any -> new ArrayList<>()).add(file));
+        }
+        TreeMap<YearMonth, MentorNotes> notes = new TreeMap<>();
+        files.descendingMap().entrySet().stream()
+                .limit(MOST)
+                .parallel()
+                .map(e -> new java.util.AbstractMap.SimpleEntry<>(
+                        e.getKey(),
+                        MentorNotes.all(e.getValue().stream().map(this::written).toList())))
+                .sequential()
+                .forEach(e -> notes.put(e.getKey(), e.getValue()));
+        return notes;
+    }
+
+    private List<Path> beside() {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted().toList();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+
+    private Optional<YearMonth> month(Path file) {
+        Matcher name = Pattern.compile(Pattern.quote(stem) + " report (\\d{4}-(?:0[1-9]|1[0-2]))(?: \\(2\\))?\\.xlsx")
+                .matcher(String.valueOf(file.getFileName()));
+        return name.matches() ? Optional.of(YearMonth.parse(name.group(1))) : Optional.empty();
+    }
+
+    private MentorNotes written(Path file) {
+        try {
+            ReportAnswers read = ReportAnswers.read(WorkbookReader.read(file, Optional.empty()));
+            String where = file.getFileName() + ", ";
+            return new MentorNotes(
+                    read.answers().stream()
+                            .map(a -> new MentorNotes.Answer(
+                                    a.tank(), a.question(), a.answer(), a.by(), a.on(), where + a.place()))
+                            .toList(),
+                    read.ranges().stream().map(r -> range(r, where)).toList());
+        } catch (UnreadableWorkbook e) {
+            console.notice("what was written into an earlier report is left out: " + e.getMessage());
+            return MentorNotes.NONE;
+        }
+    }
+
+    private static WrittenRange range(ReportAnswers.NewRange r, String where) {
+        return new WrittenRange(
+                r.tank(), r.test(), r.low(), r.high(), r.unit(), r.why(), r.by(), r.on(), where + r.place());
+    }
+
+    /** What people wrote into the month's own report; empty where one stands there that can't be read. */
+    Optional<Kept> kept(YearMonth month) {
+        try {
+            List<Book> books = beside().stream()
+                    .filter(f -> month(f).filter(month::equals).isPresent())
+                    .map(f -> WorkbookReader.read(f, Optional.empty()))
+                    .toList();
+            return Optional.of(Kept.of(books));
+        } catch (UnreadableWorkbook e) {
+            console.notice(
+                    "the report that stands there is left alone, for what may be written in it: " + e.getMessage());
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package soundings.notebook;
+
+import java.util.List;
+import soundings.advice.Followed;
+import soundings.notebook.TableItem.Column;
+import soundings.notebook.TableItem.Row;
+import soundings.quantity.Interval;
+
+/** Last month's proposals: what was done about each, and what the water did. */
+final class FollowedItems {
+    private FollowedItems() {}
+
+    static List<Item> followed(View view) {
+        List<Column> columns = List.of(
+                Column.words("Advised"),
+                Column.words("Tank"),
+                Column.words("Proposed"),
+                Column.words("Dose since"),
+                Column.words("Followed?"),
+                Column.words("Level then and now"),
+                Column.words("Change a day then and now"));
+        List<Row> rows =
+                view.findings().followed().stream().map(f -> row(view, f)).toList();
+        return rows.isEmpty()
+                ? List.of()
+                : List.of(new TableItem(
+                        "followed", "Last month's advice, and what became of it", columns, rows, false, List.of()));
+    }
+
+    private static Row row(View view, Followed f) {
+        int decimals = f.parameter().decimals();
+        return new Row(
+                List.of(
+                        Cell.words(f.additive() + " for "
+                                + Sentences.lower(f.parameter().name()) + ", " + Figures.day(f.advisedOn())),
+                        Cell.words(view.tankIds().containsKey(f.tank()) ? View.name(view.tank(f.tank())) : f.tank()),
+                        Cell.words("from " + Figures.number(f.presentMlPerDay(), 1) + " to "
+                                + Figures.interval(f.proposedMlPerDay(), 1) + " mL a day"),
+                        Cell.words(Figures.number(f.sinceMlPerDay(), 1) + " mL a day"
+                                + f.changedOn()
+                                        .map(d -> ", changed on " + Figures.day(d))
+                                        .orElse(", unchanged")),
+                        Cell.words(f.kept().words()),
+                        Cell.words(Figures.with(
+                                pair(f.levelThen(), f.levelNow(), decimals),
+                                f.parameter().unit())),
+                        Cell.words(Figures.with(
+                                pair(f.driftThen(), f.driftNow(), decimals + 1),
+                                f.parameter().unit()))),
+                List.of());
+    }
+
+    private static String pair(Interval then, java.util.Optional<Interval> now, int decimals) {
+        return Figures.interval(then, decimals)
+                + now.map(n -> ", now " + Figures.interval(n, decimals)).orElse(", now not known");
+    }
+}
