@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import soundings.advice.Advising;
+import soundings.advice.Following;
 import soundings.care.Care;
 import soundings.care.CareActions;
 import soundings.care.Caring;
 import soundings.care.Plans;
-import soundings.advice.Following;
 import soundings.chemistry.Reference;
 import soundings.estimate.Estimates;
 import soundings.estimate.Estimating;
@@ -78,8 +78,7 @@ public final class Analysis {
         return Layouts.interpret(book, reference, setup(companion, reference), settings);
     }
 
-    /** The companion workbook, read; without one nothing is known but the log. */
-    public static Setup setup(Optional<Book> companion, Reference reference) {
+    private static Setup setup(Optional<Book> companion, Reference reference) {
         return companion.map(b -> SetupReading.of(b, reference)).orElse(Setup.EMPTY);
     }
 }
