@@ -1,6 +1,8 @@
 package soundings.layout;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
+import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
 import soundings.setup.Settings;
 import soundings.setup.Setup;
@@ -33,5 +35,13 @@ record Context(
 
     Optional<String> preference(String name) {
         return preference(setup, name);
+    }
+
+    /** The coarsest first step of the kits set up for a test, canonical unit: what is not detected lies below it. */
+    OptionalDouble firstStep(Parameter parameter) {
+        return setup.kits().stream()
+                .filter(k -> k.parameter().equals(parameter))
+                .flatMapToDouble(k -> k.step().stream())
+                .max();
     }
 }

@@ -44,7 +44,7 @@ final class Corrections {
     private static boolean meant(Shape shape, Field field, Setup.Column column) {
         String sheet = shape.table().area().sheet();
         return (column.sheet().isBlank() || same(column.sheet(), sheet))
-                && (column.block().isBlank() || same(column.block(), block(shape)))
+                && (column.block().isBlank() || same(start(column.block()), start(block(shape))))
                 && same(column.header(), field.header());
     }
 
@@ -52,6 +52,12 @@ final class Corrections {
     static String block(Shape shape) {
         List<Line> lines = shape.table().lines();
         return lines.isEmpty() ? "" : shape.table().area().around(lines).toString();
+    }
+
+    /** The first cell of a place such as {@code B2:F40}: a table grows at its end and stays the same table. */
+    private static String start(String place) {
+        int colon = place.indexOf(':');
+        return colon < 0 ? place : place.substring(0, colon);
     }
 
     private static boolean same(String one, String other) {

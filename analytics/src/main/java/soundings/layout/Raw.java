@@ -6,8 +6,11 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 import soundings.log.AsWritten;
 import soundings.log.Inferred;
+import soundings.log.Reading;
+import soundings.quantity.Amount;
 import soundings.wording.WrittenAmount;
 
 /**
@@ -35,5 +38,21 @@ record Raw(
         Set<Inferred> more = new HashSet<>(inferred);
         more.add(what);
         return new Raw(place, parameter, amount, unit, method, approximate, more, refused, at);
+    }
+
+    /** @param canonical the amount in the parameter's own unit */
+    Reading reading(Amount canonical, Scale scale, String why) {
+        return new Reading(
+                place.tank(),
+                place.date(),
+                place.time(),
+                parameter,
+                canonical,
+                scale,
+                inferred,
+                method,
+                approximate,
+                why,
+                at);
     }
 }

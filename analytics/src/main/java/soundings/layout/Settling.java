@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import soundings.chemistry.Reference;
 import soundings.chemistry.Scale;
@@ -32,28 +33,34 @@ final class Settling {
     private final List<Issue> issues = new ArrayList<>();
     private final Map<String, Level> levels = new HashMap<>();
 
-    private Settling(Series series, Reference reference) {
+    private final OptionalDouble firstStep;
+
+    private Settling(Series series, Reference reference, OptionalDouble firstStep) {
         this.series = series;
+        this.firstStep = firstStep;
         this.reference = reference;
         this.scales = new Scales(reference, series.parameter());
     }
 
     record Settled(Series series, String unit, Set<Inferred> inferred, List<Reading> readings, List<Issue> issues) {}
 
-    static Settled settle(Series series, Reference reference) {
-        return new Settling(series, reference).settle();
+    /** @param firstStep the least the kit can show, canonical unit; empty where the setup does not say */
+    static Settled settle(Series series, Reference reference, OptionalDouble firstStep) {
+        return new Settling(series, reference, firstStep).settle();
     }
 
     private Settled settle() {
-        List<Raw> bare = series.raws().stream().filter(r -> r.unit().isEmpty()).toList();
+        List<Raw> found =
+                series.raws().stream().filter(r -> !r.amount().undetected()).toList();
+        List<Raw> bare = found.stream().filter(r -> r.unit().isEmpty()).toList();
         Optional<Scale> said =
                 series.unit().isEmpty() ? Optional.empty() : reference.findScale(series.parameter(), series.unit());
         Optional<Scale> scale = said.or(() -> bare.isEmpty() ? anyScale() : inferred(bare));
         Set<Inferred> how = said.isEmpty() && scale.isPresent() && !bare.isEmpty() ? Set.of(Inferred.UNIT) : Set.of();
         Map<Raw, Scale> changed = scale.map(s -> regimes(bare, s)).orElse(Map.of());
-        for (Raw raw : series.raws()) {
-            one(raw, scale, said.isEmpty(), changed);
-        }
+        found.forEach(raw -> one(raw, scale, said.isEmpty(), changed));
+        Scale shown = scale.orElseGet(() -> reference.canonicalScale(series.parameter()));
+        readings.addAll(Undetected.readings(series, shown, firstStep, List.copyOf(readings)));
         return new Settled(series, scale.map(Scale::label).orElse(series.unit()), how, readings, issues);
     }
 
@@ -150,11 +157,8 @@ final class Settling {
     /** Kept with its place, on the parameter's own scale, and not to be used. */
     private void unclear(Raw raw) {
         Scale scale = reference.canonicalScale(series.parameter());
-        readings.add(reading(
-                raw.inferring(Inferred.UNIT),
-                raw.amount().amount(),
-                scale,
-                "its unit is not written and more than one fits"));
+        String why = "its unit is not written and more than one fits";
+        readings.add(raw.inferring(Inferred.UNIT).reading(raw.amount().amount().on(scale::canonical), scale, why));
     }
 
     private void read(Raw raw, Scale scale) {
@@ -185,21 +189,6 @@ final class Settling {
         }
         Level level = levels.computeIfAbsent(raw.place().tank(), t -> new Level(scales.typical()));
         String refused = raw.refused().isEmpty() ? level.refuses(about) : raw.refused();
-        readings.add(reading(raw, amount, scale, refused));
-    }
-
-    private Reading reading(Raw raw, Amount amount, Scale scale, String refused) {
-        return new Reading(
-                raw.place().tank(),
-                raw.place().date(),
-                raw.place().time(),
-                series.parameter(),
-                amount.on(scale::canonical),
-                scale,
-                raw.inferred(),
-                raw.method(),
-                raw.approximate(),
-                refused,
-                raw.at());
+        readings.add(raw.reading(amount.on(scale::canonical), scale, refused));
     }
 }

@@ -39,7 +39,7 @@ final class SheetReading {
         if (holdsLog) {
             DateColumn dates = DateColumn.of(shape, context.words(), context.epochShift());
             settled = TableReading.read(context, shape, dates, tank, ledger).stream()
-                    .map(s -> Settling.settle(s, context.reference()))
+                    .map(s -> Settling.settle(s, context.reference(), context.firstStep(s.parameter())))
                     .toList();
             Swapped.setAside(settled, context.reference(), ledger).forEach(ledger::entry);
             settled.forEach(s -> s.issues().forEach(ledger::issue));

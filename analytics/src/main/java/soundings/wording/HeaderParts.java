@@ -121,7 +121,9 @@ final class HeaderParts {
                 .toList();
         tests = Names.all(tokens, k -> vocabulary.find(Alias.Kind.PARAMETER, k));
         roles = Names.all(tokens, k -> vocabulary.find(Alias.Kind.ROLE, k));
-        derived = Names.all(tokens, k -> vocabulary.find(Alias.Kind.DERIVED, k));
+        derived = Names.all(tokens, k -> vocabulary.find(Alias.Kind.DERIVED, k)).stream()
+                .filter(d -> tokens.size() == 1 || !HeaderUnit.ELEMENTS.contains(d.key()))
+                .toList();
         additives = Names.all(tokens, vocabulary::findAdditive);
         tanks = Names.all(tokens, vocabulary::findTank);
         change = named(CHANGE_WORDS).or(() -> volume().isPresent() ? named(CHANGED_WORDS) : Optional.empty());

@@ -144,6 +144,21 @@ class DoubtsTest {
         assertThat(readings(log)).contains("Lagoon 2026-05-01 calcium 420");
     }
 
+    @Test
+    void a_correction_still_holds_when_the_log_has_grown() {
+        Setup setup = Setups.correcting(
+                new Setup.Column("Lagoon", "A1:C2", "Kit B", "calcium", "mg/L", "", Optional.empty()));
+        Log log = read(
+                setup,
+                sheet(
+                        "Lagoon",
+                        row("Date", "Mg ppm", "Kit B", "Notes"),
+                        row(day(5, 1), 1300, 420, ""),
+                        row(day(5, 2), 1310, 425, "fed")));
+
+        assertThat(readings(log)).contains("Lagoon 2026-05-01 calcium 420", "Lagoon 2026-05-02 calcium 425");
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
     void order_of_columns_and_blank_rows_change_nothing(long seed) {

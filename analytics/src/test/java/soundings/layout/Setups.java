@@ -42,6 +42,29 @@ final class Setups {
                 List.of());
     }
 
+    /** A kit whose first step is known, canonical unit. */
+    static Setup kit(String parameter, double step) {
+        Setup.Kit kit = new Setup.Kit(
+                Sheets.REFERENCE.parameter(parameter),
+                "",
+                OptionalDouble.of(step),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        Setup e = Setup.EMPTY;
+        return new Setup(
+                e.tanks(),
+                e.freshMix(),
+                e.targets(),
+                e.additives(),
+                List.of(kit),
+                e.pumps(),
+                e.columns(),
+                e.preferences(),
+                List.of());
+    }
+
     static Setup preferring(String name, String value) {
         return with(List.of(), List.of(), Map.of(name, value));
     }
