@@ -117,9 +117,12 @@ final class Interpretation {
             issues.addAll(sheet.ledger().issues());
             blocks.addAll(sheet.blocks());
         }
+        AllTanks.Shared shared =
+                AllTanks.share(entries, setup.tanks().stream().map(Setup.Tank::name).toList());
+        issues.addAll(shared.issues());
         Set<String> tanks = new LinkedHashSet<>();
         setup.tanks().forEach(t -> tanks.add(t.name()));
-        entries.forEach(e -> tanks.add(e.tank()));
-        return new Log(List.copyOf(tanks), entries, blocks, labels, issues);
+        shared.entries().forEach(e -> tanks.add(e.tank()));
+        return new Log(List.copyOf(tanks), shared.entries(), blocks, labels, issues);
     }
 }

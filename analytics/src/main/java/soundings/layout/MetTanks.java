@@ -17,7 +17,7 @@ final class MetTanks {
                     .flatMap(f -> shape.column(f).cells().stream())
                     .map(Cell::shown)
                     .map(String::strip)
-                    .filter(t -> !t.isEmpty())
+                    .filter(t -> !t.isEmpty() && !AllTanks.means(t))
                     .forEach(t -> met.merge(t, 1, Integer::sum));
         }
         return met;

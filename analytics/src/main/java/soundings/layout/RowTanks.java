@@ -1,8 +1,10 @@
 package soundings.layout;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import soundings.sheet.Cell;
 
 /** Which tank each row of a table speaks of: the one written in it, the one above where a group names it once, or the table's. */
@@ -42,11 +44,22 @@ final class RowTanks {
         return tanks;
     }
 
+    /** The cells whose name was taken for another by a letter or sign, the first of each spelling. */
+    List<Cell> merged(Shape shape) {
+        Set<String> seen = new HashSet<>();
+        return field.stream()
+                .flatMap(f -> shape.column(f).cells().stream())
+                .filter(c -> context.tanks().findNamed(c.shown()).isEmpty()
+                        && context.tanks().findKnown(c.shown()).isPresent())
+                .filter(c -> seen.add(c.shown().strip()))
+                .toList();
+    }
+
     private Optional<Cell> cell(Line line) {
         return field.flatMap(f -> line.at(f.column())).filter(c -> !c.shown().isBlank());
     }
 
-    private String name(Cell cell) {
+    String name(Cell cell) {
         String text = cell.shown().strip();
         return context.tanks().findKnown(text).orElse(text);
     }

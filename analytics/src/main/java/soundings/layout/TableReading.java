@@ -11,6 +11,7 @@ import soundings.log.AmbiguousDates;
 import soundings.log.DerivedRow;
 import soundings.log.Inferred;
 import soundings.log.MistypedYear;
+import soundings.log.NameMerged;
 import soundings.log.NoDate;
 import soundings.log.UnreadableDate;
 import soundings.sheet.Cell;
@@ -59,6 +60,9 @@ final class TableReading {
                 dates, context.words(), context.orders(), context.settings().today()));
         List<Optional<String>> derived = Derived.of(shape, rows, context.words());
         List<String> tanks = rowTanks.of(rows, derived);
+        rowTanks.merged(shape)
+                .forEach(c -> ledger.issue(
+                        new NameMerged(area.written(c), c.shown().strip(), rowTanks.name(c))));
         years(rows, tanks);
         ambiguous(rows);
         for (int i = 0; i < rows.size(); i++) {
