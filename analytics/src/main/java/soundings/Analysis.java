@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import soundings.advice.Advice;
 import soundings.advice.Advising;
 import soundings.advice.Following;
 import soundings.care.Care;
@@ -28,6 +29,8 @@ import soundings.setup.Settings;
 import soundings.setup.Setup;
 import soundings.setup.SetupReading;
 import soundings.sheet.Book;
+import soundings.upkeep.Upkeep;
+import soundings.upkeep.UpkeepActions;
 
 /** The program's table of contents: each stage is a pure function of those before it. */
 public final class Analysis {
@@ -55,6 +58,8 @@ public final class Analysis {
         Settings before = new Settings(given.settings().today(), Optional.of(month.minusMonths(1)));
         Following.End then = end(Histories.of(log, setup, given.reference(), before), given.reference());
         Care care = Caring.of(now.history(), Plans.of(companion, given.reference()), given.reference());
+        Advice advice = CareActions.amend(now.advice(), care);
+        Upkeep upkeep = Upkeep.of(log, now.history(), now.estimates(), advice, companion, given.reference());
         return new Findings(
                 provenance,
                 month,
@@ -62,8 +67,9 @@ public final class Analysis {
                 log,
                 now.history(),
                 now.estimates(),
-                CareActions.amend(now.advice(), care),
+                UpkeepActions.amend(advice, upkeep),
                 care,
+                upkeep,
                 Following.of(then, now),
                 new Mentor(notes.answers(), ranges));
     }

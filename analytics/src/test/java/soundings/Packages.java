@@ -32,10 +32,10 @@ final class Packages {
             row("advice", "estimate history setup log quantity chemistry sheet"),
             row("upkeep", "advice estimate history setup log quantity chemistry sheet"),
             row("care", "advice estimate history setup log quantity chemistry sheet", "org.hipparchus"),
-            row("findings", "care advice estimate history setup log quantity chemistry sheet"),
+            row("findings", "upkeep care advice estimate history setup log quantity chemistry sheet"),
             row(
                     "notebook",
-                    "template findings care advice estimate history setup log quantity chemistry sheet",
+                    "template findings upkeep care advice estimate history setup log quantity chemistry sheet",
                     "org.commonmark",
                     "tech.tablesaw"),
             row("template", "", "freemarker"),
@@ -49,7 +49,7 @@ final class Packages {
                     "org.apache.xmlbeans"),
             row(
                     "results",
-                    "findings care advice estimate history setup log quantity chemistry sheet",
+                    "findings upkeep care advice estimate history setup log quantity chemistry sheet",
                     "com.fasterxml.jackson.core"),
             row(
                     "forms",

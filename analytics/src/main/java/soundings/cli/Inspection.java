@@ -105,6 +105,7 @@ final class Inspection {
         issues.addAll(findings.log().issues());
         issues.addAll(findings.history().issues());
         issues.addAll(findings.care().issues());
+        issues.addAll(findings.upkeep().issues());
         issues.forEach(i -> lines.add(line(i.where(), i.message())));
         findings.history().tanks().stream()
                 .flatMap(t -> t.series().stream())

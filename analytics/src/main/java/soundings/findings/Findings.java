@@ -9,6 +9,7 @@ import soundings.chemistry.Reference;
 import soundings.estimate.Estimates;
 import soundings.history.History;
 import soundings.log.Log;
+import soundings.upkeep.Upkeep;
 
 /**
  * One run's findings, stage by stage, for one month.
@@ -24,6 +25,7 @@ public record Findings(
         Estimates estimates,
         Advice advice,
         Care care,
+        Upkeep upkeep,
         List<Followed> followed,
         Mentor mentor) {
     public Findings {
@@ -38,6 +40,6 @@ public record Findings(
             History history,
             Estimates estimates,
             Advice advice) {
-        this(provenance, month, reference, log, history, estimates, advice, Care.NONE, List.of(), Mentor.NONE);
+        this(provenance, month, reference, log, history, estimates, advice, Care.NONE, Upkeep.NOTHING, List.of(), Mentor.NONE);
     }
 }

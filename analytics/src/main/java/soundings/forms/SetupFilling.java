@@ -67,7 +67,7 @@ final class SetupFilling {
                         .flatMap(b -> b.columns().stream()
                                 .filter(SetupFilling::canBeNamed)
                                 .map(c -> column(b, c)));
-            case "Treatments", "Moves" -> Stream.empty();
+            case "Treatments", "Moves", "Jobs", "Light", "Tests" -> Stream.empty();
             default -> PreferenceRows.ALL.stream();
         };
     }

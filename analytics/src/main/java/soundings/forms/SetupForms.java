@@ -27,6 +27,9 @@ final class SetupForms {
             pumps(),
             CareForms.treatments(),
             CareForms.moves(),
+            UpkeepForms.jobs(),
+            UpkeepForms.light(),
+            UpkeepForms.tests(),
             columns(),
             preferences());
 

@@ -25,6 +25,7 @@ final class IssueItems {
         all.addAll(view.findings().history().setup().issues());
         all.addAll(view.findings().care().issues());
         all.removeIf(i -> isDoseOfCourse(view, i));
+        all.addAll(view.findings().upkeep().issues());
         return all;
     }
 

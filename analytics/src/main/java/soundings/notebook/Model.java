@@ -24,6 +24,10 @@ final class Model {
                 .filter(p -> !p.used())
                 .count());
         model.put("issue_count", IssueItems.all(view).size());
+        model.put("jobs_finding", JobItems.finding(view));
+        model.put("light_finding", LightItems.finding(view));
+        model.put("animals_finding", AnimalItems.finding(view));
+        model.put("testing_finding", TestingItems.finding(view));
         model.put("has_supplies", !view.findings().advice().supplies().isEmpty());
         model.putAll(CareModel.of(view));
         model.put("has_mentor", !view.findings().mentor().isEmpty());

@@ -262,7 +262,8 @@ public final class ResultsJson {
                         findings.history().setup().issues(),
                         findings.log().issues(),
                         findings.history().issues(),
-                        findings.care().issues())
+                        findings.care().issues(),
+                        findings.upkeep().issues())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -6,15 +6,31 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import soundings.advice.Action;
 import soundings.advice.Action.Urgency;
+import soundings.advice.Advice;
 import soundings.chemistry.Part.Harm;
 
 /** What the jobs put off and the kits ask for on the first page. */
-final class UpkeepActions {
+public final class UpkeepActions {
     private static final int LONGEST = 100;
 
     private UpkeepActions() {}
+
+    /** The advice with what the upkeep asks for; of equally pressing things a job put off stands first. */
+    public static Advice amend(Advice advice, Upkeep upkeep) {
+        List<Action> actions = Stream.concat(upkeep.actions().stream(), advice.actions().stream())
+                .sorted(Comparator.comparing(Action::urgency))
+                .toList();
+        return new Advice(
+                advice.judgements(),
+                advice.recommendations(),
+                actions,
+                advice.supplies(),
+                advice.plans(),
+                advice.insights());
+    }
 
     static List<Action> of(List<Job> jobs, Testing testing, LocalDate asOf) {
         List<Action> actions = new ArrayList<>();

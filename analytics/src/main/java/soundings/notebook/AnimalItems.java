@@ -1,0 +1,149 @@
+package soundings.notebook;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import soundings.log.Remark;
+import soundings.notebook.TableItem.Column;
+import soundings.notebook.TableItem.Kind;
+import soundings.notebook.TableItem.Row;
+import soundings.upkeep.Animals;
+
+/** Animals: losses with the water before them, moves, condition, feeding. */
+final class AnimalItems {
+    private static final int LOSSES_DAYS = 365;
+    private static final int NOTES_DAYS = 92;
+
+    private AnimalItems() {}
+
+    private static List<Animals> animals(View view) {
+        return view.findings().upkeep().animals();
+    }
+
+    private static boolean within(View view, LocalDate day, int days) {
+        return day.isAfter(view.asOf().minusDays(days));
+    }
+
+    /** The sentence to take away; empty where nothing is noted of animals in the last months. */
+    static String finding(View view) {
+        if (losses(view).isEmpty() && notes(view).isEmpty()) {
+            return "";
+        }
+        List<Animals.Loss> month = animals(view).stream()
+                .flatMap(a -> a.losses().stream())
+                .filter(l ->
+                        YearMonth.from(l.noted().date()).equals(view.findings().month()))
+                .toList();
+        String name = Figures.month(view.findings().month());
+        if (month.isEmpty()) {
+            return "No loss was noted in " + name + ".";
+        }
+        Animals.Loss last = month.get(month.size() - 1);
+        return Figures.count(month.size(), "loss was noted in ", "losses were noted in ") + name + ". Before that of "
+                + Figures.day(last.noted().date()) + ": " + Text.clause(water(last))
+                + ". What came before need not be the cause.";
+    }
+
+    /** What the water did, the tests that stand out; that none does is an answer too. */
+    static String water(Animals.Loss loss) {
+        if (loss.water().isEmpty()) {
+            return "the water was not followed closely enough to tell what it did.";
+        }
+        List<String> out = loss.standingOut().stream().map(AnimalItems::shift).toList();
+        return out.isEmpty()
+                ? "none of " + Figures.count(loss.water().size(), "test", "tests")
+                        + " that could be followed moved or left its range."
+                : String.join("; ", out) + ".";
+    }
+
+    private static String shift(Animals.Shift s) {
+        int decimals = s.parameter().decimals();
+        String way = s.moved() ? (s.change() > 0 ? " rose from " : " fell from ") : " went from ";
+        String name = Sentences.lower(s.parameter().name());
+        String last = Figures.with(
+                Figures.number(s.last().mid(), decimals), s.parameter().unit());
+        String outside = s.outside()
+                ? ", outside its range (between " + Figures.number(s.lowest(), decimals) + " and "
+                        + Figures.number(s.highest(), decimals) + ")"
+                : "";
+        return name + way + Figures.number(s.first().mid(), decimals) + " to " + last + outside;
+    }
+
+    static List<Item> losses(View view) {
+        List<Column> columns = List.of(
+                Column.words("Noted"),
+                Column.words("Tank"),
+                new Column("Day", "", Kind.DATE, 0),
+                Column.words("The water in the fortnight before"),
+                Column.words("Noted in those days"),
+                Column.words("Cell"));
+        List<Row> rows = animals(view).stream()
+                .flatMap(a -> a.losses().stream()
+                        .filter(l -> within(view, l.noted().date(), LOSSES_DAYS))
+                        .map(l -> loss(a, l)))
+                .toList();
+        return rows.isEmpty()
+                ? List.of()
+                : List.of(new TableItem("losses", "Losses of the last year", columns, rows, false, List.of()));
+    }
+
+    private static Row loss(Animals animals, Animals.Loss loss) {
+        String before = loss.before().stream().map(Remark::text).distinct().collect(Collectors.joining("; "));
+        String place = loss.noted().at().place();
+        return new Row(
+                List.of(
+                        Cell.words(loss.noted().text()),
+                        Cell.words(animals.tank()),
+                        new Cell.Day(loss.noted().date()),
+                        Cell.words(Figures.capital(water(loss))),
+                        Cell.words(before),
+                        Cell.words(place)),
+                List.of(place));
+    }
+
+    /** One note with what it tells of. */
+    private record Noted(String tank, String of, Remark remark) {}
+
+    static List<Item> notes(View view) {
+        List<Column> columns = List.of(
+                new Column("Day", "", Kind.DATE, 0),
+                Column.words("Tank"),
+                Column.words("Of"),
+                Column.words("Noted"),
+                Column.words("Cell"));
+        List<Row> rows = new ArrayList<>();
+        animals(view).stream()
+                .flatMap(AnimalItems::all)
+                .filter(n -> within(view, n.remark().date(), NOTES_DAYS))
+                .sorted(Comparator.comparing(n -> n.remark().date()))
+                .forEach(n -> rows.add(new Row(
+                        List.of(
+                                new Cell.Day(n.remark().date()),
+                                Cell.words(n.tank()),
+                                Cell.words(n.of()),
+                                Cell.words(n.remark().text()),
+                                Cell.words(n.remark().at().place())),
+                        List.of())));
+        return rows.isEmpty()
+                ? List.of()
+                : List.of(new TableItem(
+                        "animal-notes",
+                        "Moves, condition and feeding, the last three months",
+                        columns,
+                        rows,
+                        rows.size() > 12,
+                        List.of()));
+    }
+
+    private static Stream<Noted> all(Animals a) {
+        return Stream.of(
+                        a.moves().stream().map(r -> new Noted(a.tank(), "move", r)),
+                        a.conditions().stream().map(r -> new Noted(a.tank(), "condition", r)),
+                        a.feeding().stream().map(r -> new Noted(a.tank(), "feeding", r)))
+                .flatMap(s -> s);
+    }
+}
