@@ -62,8 +62,13 @@ public final class Main implements Runnable {
         return line.execute(args);
     }
 
+    /** Whether the message is meant for the keeper: something about their files, not a fault of the program. */
+    static boolean isKeepers(Exception e) {
+        return e instanceof UnreadableWorkbook || e instanceof TemplateProblem || e instanceof CannotDo;
+    }
+
     private static int said(Exception e, Console console) {
-        if (e instanceof UnreadableWorkbook || e instanceof TemplateProblem || e instanceof CannotDo) {
+        if (isKeepers(e)) {
             console.problem(String.valueOf(e.getMessage()));
         } else {
             console.problem("this is a fault of the program, not of your log: " + e);

@@ -1,5 +1,6 @@
 package soundings.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -8,20 +9,26 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import soundings.setup.Settings;
 
 /** {@code report}: the main job. */
 @Command(
         name = "report",
-        description = "Writes the month's report as HTML and XLSX beside each log.",
+        description = "Writes the month's report as HTML and XLSX beside each log; for a folder an index page besides.",
         mixinStandardHelpOptions = true)
 final class ReportCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
 
-    @Parameters(arity = "1..*", paramLabel = "LOG", description = "the test log: xlsx, xlsm, xls, ods or csv")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "LOG|FOLDER",
+            description = "the test log: xlsx, xlsm, xls, ods or csv; a folder: every log in it, and an index page")
     private List<Path> logs = List.of();
 
     @Option(
@@ -55,6 +62,9 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "say only what could not be done")
     private boolean quiet;
 
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     ReportCommand(Console console, Clock clock) {
         this.console = console;
         this.clock = clock;
@@ -67,8 +77,20 @@ final class ReportCommand implements Callable<Integer> {
                 new ReportJob(console, new Settings(LocalDate.now(clock), month), notebook, setup, out, json, password);
         int worst = Main.DONE;
         for (Path log : logs) {
-            worst = Math.max(worst, job.runOrSay(log));
+            worst = Math.max(worst, Files.isDirectory(log) ? club(log, job) : job.runOrSay(log));
         }
         return worst;
+    }
+
+    private int club(Path folder, ReportJob job) {
+        if (json.isPresent() || setup.isPresent()) {
+            throw new ParameterException(spec.commandLine(), "--json and --setup go with one log, not with a folder");
+        }
+        try {
+            return new ClubRun(console, new Settings(LocalDate.now(clock), month), job, out).run(folder);
+        } catch (CannotDo e) {
+            console.problem(String.valueOf(e.getMessage()));
+            return Main.NOT_DONE;
+        }
     }
 }

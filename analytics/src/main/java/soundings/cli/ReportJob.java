@@ -53,7 +53,7 @@ final class ReportJob {
     /** Does one log, or says why not; either way the next one can follow. */
     int runOrSay(Path log) {
         try {
-            run(log).forEach(written -> console.result(written.toString()));
+            report(log).written().forEach(written -> console.result(written.toString()));
             return Main.DONE;
         } catch (UnreadableWorkbook | TemplateProblem | CannotDo e) {
             console.progressDone();
@@ -62,8 +62,15 @@ final class ReportJob {
         }
     }
 
-    /** @return the files written */
-    private List<Path> run(Path log) {
+    /** The files written, the page first, and what was found. */
+    record Reported(List<Path> written, Findings findings) {
+        Reported {
+            written = List.copyOf(written);
+        }
+    }
+
+    /** Does one log. */
+    Reported report(Path log) {
         console.progress("reading " + log.getFileName());
         Opened opened = Opened.of(log, setup, password);
         console.progress("working out " + log.getFileName());
@@ -77,7 +84,7 @@ final class ReportJob {
         console.progress("writing the report of " + log.getFileName());
         List<Path> written = write(log, findings);
         console.progressDone();
-        return written;
+        return new Reported(written, findings);
     }
 
     private Provenance provenance(Opened opened) {

@@ -19,19 +19,29 @@ public final class HtmlPage {
     private HtmlPage() {}
 
     public static String of(Notebook notebook) {
+        return page(
+                notebook.title() + ", " + notebook.subtitle(),
+                header(notebook.title(), notebook.subtitle()) + contents(notebook),
+                sections(notebook));
+    }
+
+    /** A page of the same look without a table of contents; {@code inside} is HTML, the title and subtitle are words. */
+    static String framed(String title, String subtitle, String inside) {
+        return page(title + ", " + subtitle, header(title, subtitle), inside);
+    }
+
+    private static String page(String name, String head, String main) {
         return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY + "\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
                 + "<meta name=\"color-scheme\" content=\"light dark\">\n"
-                + "<title>" + Html.text(notebook.title() + ", " + notebook.subtitle()) + "</title>\n<style>\n" + style()
-                + "</style>\n</head>\n<body>\n<a class=\"skip\" href=\"#main\">To the report</a>\n" + header(notebook)
-                + contents(notebook)
-                + "<main id=\"main\">\n" + sections(notebook) + "</main>\n</body>\n</html>\n";
+                + "<title>" + Html.text(name) + "</title>\n<style>\n" + style()
+                + "</style>\n</head>\n<body>\n<a class=\"skip\" href=\"#main\">To the report</a>\n" + head
+                + "<main id=\"main\">\n" + main + "</main>\n</body>\n</html>\n";
     }
 
-    private static String header(Notebook notebook) {
-        return "<header><h1>" + Html.text(notebook.title()) + "</h1><p>" + Html.text(notebook.subtitle())
-                + "</p></header>\n";
+    private static String header(String title, String subtitle) {
+        return "<header><h1>" + Html.text(title) + "</h1><p>" + Html.text(subtitle) + "</p></header>\n";
     }
 
     private static String contents(Notebook notebook) {
