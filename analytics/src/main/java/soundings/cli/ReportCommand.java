@@ -8,6 +8,7 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -15,6 +16,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import soundings.setup.Settings;
+import soundings.xlsx.XlsxReport;
 
 /** {@code report}: the main job. */
 @Command(
@@ -73,6 +75,7 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         console.quiet(quiet);
+        CompletableFuture.runAsync(XlsxReport::prepare);
         ReportJob job =
                 new ReportJob(console, new Settings(LocalDate.now(clock), month), notebook, setup, out, json, password);
         int worst = Main.DONE;
