@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import soundings.advice.Action.Urgency;
 import soundings.advice.Recommendation.Correction;
 import soundings.advice.Recommendation.Withheld;
@@ -33,12 +35,29 @@ final class Actions {
                     .ifPresent(m -> {
                         Dangers.of(m, j).ifPresent(actions::add);
                         Tests.of(m, j).ifPresent(actions::add);
+                        Watching.of(m, j, isSaid(j, doses)).ifPresent(actions::add);
                     });
         }
-        doses.forEach(r -> of(r).ifPresent(actions::add));
+        doses.forEach(r -> of(r, doses).ifPresent(actions::add));
+        matters.stream()
+                .filter(m -> !isWithheld(m, doses))
+                .collect(Collectors.groupingBy(m -> m.tank().tank(), LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .forEach(tank -> Watching.stale(tank).ifPresent(actions::add));
         supplies.forEach(s -> actions.addAll(SupplyActions.of(s, history.asOf())));
         history.tanks().forEach(t -> actions.addAll(unknown(t, history)));
         return ranked(actions);
+    }
+
+    private static boolean isSaid(Judgement j, List<Recommendation> doses) {
+        return doses.stream().anyMatch(r -> r.tank().equals(j.tank()) && r.parameter().equals(j.parameter()));
+    }
+
+    private static boolean isWithheld(Matter m, List<Recommendation> doses) {
+        return doses.stream()
+                .anyMatch(r -> r.tank().equals(m.tank().tank())
+                        && r.parameter().equals(m.parameter())
+                        && r.withheld().isPresent());
     }
 
     /** The most pressing first, the surest of those next; what would be said twice is said once. */
@@ -51,14 +70,14 @@ final class Actions {
                 .toList();
     }
 
-    private static Optional<Action> of(Recommendation r) {
+    private static Optional<Action> of(Recommendation r, List<Recommendation> all) {
         if (r.withheld().isPresent()) {
             return Optional.of(withheld(r, r.withheld().get()));
         }
-        return r.proposedMlPerDay().isPresent() || r.correction().isPresent() ? Optional.of(dose(r)) : Optional.empty();
+        return r.proposedMlPerDay().isPresent() || r.correction().isPresent() ? Optional.of(dose(r, all)) : Optional.empty();
     }
 
-    private static Action dose(Recommendation r) {
+    private static Action dose(Recommendation r, List<Recommendation> all) {
         double leaves = r.outlook().map(o -> o.leavesUnchanged()).orElse(0.0);
         boolean soon = r.correction().isPresent() || leaves >= Judging.SURE;
         return new Action(
@@ -66,7 +85,7 @@ final class Actions {
                 r.tank(),
                 Optional.of(r.parameter()),
                 order(r),
-                r.why(),
+                Stream.concat(r.why().stream(), Watching.order(r, all).stream()).toList(),
                 Math.max(leaves, 0.9),
                 Cautions.of(r.parameter()),
                 r.restsOn());

@@ -40,14 +40,36 @@ final class RangeChartSvg {
         String figure = Figures.with(Figures.number(entry.level().mid(), entry.decimals()), entry.unit());
         return Svg.label(LEFT - 8, y + 4, "ty", entry.label())
                 + Svg.path("bar", new PathText().segment(from, y, to, y).toString())
+                + beyond(entry, range, y)
                 + "<g class=\"dot\"><circle cx=\"" + Svg.at(mid) + "\" cy=\"" + Svg.at(y) + "\" r=\"4\">"
                 + Svg.title(entry.title()) + "</circle></g>"
                 + Svg.label(WIDTH - RIGHT + 8, y + 4, "tn", figure);
     }
 
-    private static double x(RangeChart.Entry entry, Box range, double value) {
+    /** An arrow at the edge where a level lies off the scale. */
+    private static String beyond(RangeChart.Entry entry, Box range, double y) {
+        double exact = exact(entry, range, entry.level().mid());
+        if (exact >= LEFT + 4 && exact <= WIDTH - RIGHT - 4) {
+            return "";
+        }
+        boolean left = exact < LEFT + 4;
+        double tip = left ? LEFT - 3 : WIDTH - RIGHT + 3;
+        double back = left ? tip + 6 : tip - 6;
+        return Svg.path(
+                "axis",
+                new PathText()
+                        .move(back, y - 5)
+                        .line(tip, y)
+                        .line(back, y + 5)
+                        .toString());
+    }
+
+    private static double exact(RangeChart.Entry entry, Box range, double value) {
         double share = (value - entry.low()) / (entry.high() - entry.low());
-        double x = range.left() + share * range.width();
-        return Math.max(LEFT + 4, Math.min(WIDTH - RIGHT - 4, x));
+        return range.left() + share * range.width();
+    }
+
+    private static double x(RangeChart.Entry entry, Box range, double value) {
+        return Math.max(LEFT + 4, Math.min(WIDTH - RIGHT - 4, exact(entry, range, value)));
     }
 }

@@ -26,7 +26,15 @@ final class InsightItems {
                         columns,
                         rows,
                         false,
-                        List.of()));
+                        rests(view, tank)));
+    }
+
+    private static List<String> rests(View view, String tank) {
+        return view.findings().advice().insights().stream()
+                .filter(i -> i.tank().equals(tank))
+                .flatMap(i -> i.restsOn().stream())
+                .distinct()
+                .toList();
     }
 
     private static Row row(Insight insight) {

@@ -2,9 +2,11 @@ package soundings.notebook;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import soundings.estimate.Estimate;
 import soundings.history.Point;
@@ -48,6 +50,12 @@ final class IssueItems {
                 Column.words("Weight"));
         List<Row> rows = all(view).stream()
                 .sorted(Comparator.comparing(Issue::severity).reversed())
+                .collect(Collectors.groupingBy(
+                        i -> List.of(i.severity(), i.message(), i.where().map(AsWritten::text).orElse("")),
+                        LinkedHashMap::new,
+                        Collectors.toList()))
+                .values()
+                .stream()
                 .map(IssueItems::row)
                 .toList();
         return rows.isEmpty()
@@ -61,14 +69,24 @@ final class IssueItems {
                         List.of()));
     }
 
-    private static Row row(Issue issue) {
+    /** The same words with the same fault are one row, however many cells hold them. */
+    private static Row row(List<Issue> same) {
+        Issue issue = same.get(0);
         return new Row(
                 List.of(
-                        Cell.words(issue.where().map(AsWritten::place).orElse("whole file")),
+                        Cell.words(places(same)),
                         Cell.words(issue.where().map(AsWritten::text).orElse("")),
                         Cell.words(Text.sentence(issue.message())),
                         new Cell.Words(weight(issue.severity()), Tones.of(issue.severity()), "")),
                 List.of());
+    }
+
+    private static String places(List<Issue> same) {
+        List<AsWritten> cells = same.stream().flatMap(i -> i.where().stream()).toList();
+        String gathered = String.join(", ", Places.gathered(cells));
+        return cells.isEmpty()
+                ? "whole file"
+                : cells.size() == 1 ? gathered : cells.size() + " cells of " + gathered;
     }
 
     private static String weight(Issue.Severity severity) {

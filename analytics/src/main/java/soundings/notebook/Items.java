@@ -37,6 +37,7 @@ final class Items {
             Offered.whole("set_aside", "readings that were read and not used", IssueItems::setAside),
             Offered.whole("columns", "how each column of the log was read", ReadingItems::columns),
             Offered.whole("constants", "the constants and where they come from", SourceItems::constants),
+            Offered.whole("equations", "the published relations and where they hold", SourceItems::equations),
             Offered.whole("ranges_used", "the ranges tests were judged by", SourceItems::targets),
             Offered.whole("provenance", "file, setup, options, version", SourceItems::provenance));
 

@@ -28,6 +28,23 @@ final class SourceItems {
                 : List.of(new TableItem("constants", "Constants of the chemistry", columns, rows, true, List.of()));
     }
 
+    static List<Item> equations(View view) {
+        Reference reference = view.findings().reference();
+        List<Row> rows = reference.equations().stream()
+                .map(e -> new Row(
+                        List.of(
+                                Cell.words(Figures.capital(e.gives())),
+                                Cell.words(e.valid()),
+                                Cell.words(citation(reference, e.source()))),
+                        List.of()))
+                .toList();
+        List<Column> columns = List.of(Column.words("Gives"), Column.words("Holds for"), Column.words("Source"));
+        return rows.isEmpty()
+                ? List.of()
+                : List.of(new TableItem(
+                        "equations", "Published relations figures are worked out by", columns, rows, true, List.of()));
+    }
+
     private static Row row(Reference reference, Constant c) {
         return new Row(
                 List.of(
