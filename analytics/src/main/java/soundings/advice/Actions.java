@@ -50,7 +50,8 @@ final class Actions {
     }
 
     private static boolean isSaid(Judgement j, List<Recommendation> doses) {
-        return doses.stream().anyMatch(r -> r.tank().equals(j.tank()) && r.parameter().equals(j.parameter()));
+        return doses.stream()
+                .anyMatch(r -> r.tank().equals(j.tank()) && r.parameter().equals(j.parameter()));
     }
 
     private static boolean isWithheld(Matter m, List<Recommendation> doses) {
@@ -74,7 +75,9 @@ final class Actions {
         if (r.withheld().isPresent()) {
             return Optional.of(withheld(r, r.withheld().get()));
         }
-        return r.proposedMlPerDay().isPresent() || r.correction().isPresent() ? Optional.of(dose(r, all)) : Optional.empty();
+        return r.proposedMlPerDay().isPresent() || r.correction().isPresent()
+                ? Optional.of(dose(r, all))
+                : Optional.empty();
     }
 
     private static Action dose(Recommendation r, List<Recommendation> all) {

@@ -29,8 +29,7 @@ final class Watching {
         boolean drifts = judgement.verdict() == Verdict.RISING || judgement.verdict() == Verdict.FALLING;
         return drifts
                 && matter.estimate()
-                        .flatMap(e ->
-                                judgement.target().map(t -> Odds.outside(Ahead.last(e), t.low(), t.high())))
+                        .flatMap(e -> judgement.target().map(t -> Odds.outside(Ahead.last(e), t.low(), t.high())))
                         .map(p -> p >= Judging.SURE)
                         .orElse(false);
     }
@@ -44,7 +43,8 @@ final class Watching {
                 : nutrient
                         ? "Let " + name + " come up, a little at a time, and test it every week"
                         : "Find what is to raise " + name + " and enter it in the setup workbook, sheet Additives";
-        List<String> why = new ArrayList<>(List.of(name + " is " + judgement.verdict().words(), judgement.because()));
+        List<String> why =
+                new ArrayList<>(List.of(name + " is " + judgement.verdict().words(), judgement.because()));
         if (up) {
             matter.estimate().map(e -> byChange(matter, e)).ifPresent(why::add);
         }
@@ -83,9 +83,8 @@ final class Watching {
 
     /** One line a tank for all tests too old for a verdict; those whose dose waits for a test are named there. */
     static Optional<Action> stale(List<Matter> tank) {
-        List<Matter> old = tank.stream()
-                .filter(m -> m.isStale() && m.used().size() > 2)
-                .toList();
+        List<Matter> old =
+                tank.stream().filter(m -> m.isStale() && m.used().size() > 2).toList();
         if (old.isEmpty()) {
             return Optional.empty();
         }
@@ -119,8 +118,11 @@ final class Watching {
         if (names.size() < 2 || !names.contains(Phrases.name(r.parameter()))) {
             return List.of();
         }
-        List<String> first = Stream.of("alkalinity", "calcium", "magnesium").filter(names::contains).toList();
-        List<String> turn = Stream.concat(first.stream(), names.stream()).distinct().toList();
+        List<String> first = Stream.of("alkalinity", "calcium", "magnesium")
+                .filter(names::contains)
+                .toList();
+        List<String> turn =
+                Stream.concat(first.stream(), names.stream()).distinct().toList();
         String apart = names.contains("alkalinity") && names.contains("calcium")
                 ? "; alkalinity and calcium never in the same minute: together they fall out as calcium carbonate"
                 : "";

@@ -57,11 +57,7 @@ final class RangeChartSvg {
         double back = left ? tip + 6 : tip - 6;
         return Svg.path(
                 "axis",
-                new PathText()
-                        .move(back, y - 5)
-                        .line(tip, y)
-                        .line(back, y + 5)
-                        .toString());
+                new PathText().move(back, y - 5).line(tip, y).line(back, y + 5).toString());
     }
 
     private static double exact(RangeChart.Entry entry, Box range, double value) {

@@ -8,7 +8,6 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -75,7 +74,7 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         console.quiet(quiet);
-        CompletableFuture.runAsync(XlsxReport::prepare);
+        readyTheWriting();
         ReportJob job =
                 new ReportJob(console, new Settings(LocalDate.now(clock), month), notebook, setup, out, json, password);
         int worst = Main.DONE;
@@ -83,6 +82,13 @@ final class ReportCommand implements Callable<Integer> {
             worst = Math.max(worst, Files.isDirectory(log) ? club(log, job) : job.runOrSay(log));
         }
         return worst;
+    }
+
+    /** Loads what writing the workbook needs beside the reading; where that fails, the writing itself will say why. */
+    private static void readyTheWriting() {
+        Thread readying = new Thread(XlsxReport::prepare, "readying");
+        readying.setDaemon(true);
+        readying.start();
     }
 
     private int club(Path folder, ReportJob job) {

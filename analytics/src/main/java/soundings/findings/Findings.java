@@ -40,6 +40,17 @@ public record Findings(
             History history,
             Estimates estimates,
             Advice advice) {
-        this(provenance, month, reference, log, history, estimates, advice, Care.NONE, Upkeep.NOTHING, List.of(), Mentor.NONE);
+        this(
+                provenance,
+                month,
+                reference,
+                log,
+                history,
+                estimates,
+                advice,
+                Care.NONE,
+                Upkeep.NOTHING,
+                List.of(),
+                Mentor.NONE);
     }
 }

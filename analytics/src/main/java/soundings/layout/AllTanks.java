@@ -18,8 +18,23 @@ import soundings.log.WaterChange;
 /** Entries written for all tanks at once become one for each; what cannot be shared out is set aside. */
 final class AllTanks {
     private static final Set<String> WORDS = Set.of(
-            "all", "both", "every", "each", "everything", "all of them", "alle", "beide", "tous", "toutes", "les deux",
-            "todos", "todas", "ambos", "allemaal", "tutti", "tutte");
+            "all",
+            "both",
+            "every",
+            "each",
+            "everything",
+            "all of them",
+            "alle",
+            "beide",
+            "tous",
+            "toutes",
+            "les deux",
+            "todos",
+            "todas",
+            "ambos",
+            "allemaal",
+            "tutti",
+            "tutte");
 
     private final List<String> tanks;
     private final List<LogEntry> entries = new ArrayList<>();
@@ -41,7 +56,11 @@ final class AllTanks {
     /** @param setUp the tanks the keeper has set up; where there are none those that are named in the log */
     static Shared share(List<LogEntry> entries, List<String> setUp) {
         List<String> named = setUp.isEmpty()
-                ? entries.stream().map(LogEntry::tank).distinct().filter(t -> !means(t)).toList()
+                ? entries.stream()
+                        .map(LogEntry::tank)
+                        .distinct()
+                        .filter(t -> !means(t))
+                        .toList()
                 : setUp;
         AllTanks all = new AllTanks(named);
         entries.forEach(e -> all.entry(e, means(e.tank()) && !named.contains(e.tank()) && !named.isEmpty()));

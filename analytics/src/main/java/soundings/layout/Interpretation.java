@@ -117,8 +117,8 @@ final class Interpretation {
             issues.addAll(sheet.ledger().issues());
             blocks.addAll(sheet.blocks());
         }
-        AllTanks.Shared shared =
-                AllTanks.share(entries, setup.tanks().stream().map(Setup.Tank::name).toList());
+        AllTanks.Shared shared = AllTanks.share(
+                entries, setup.tanks().stream().map(Setup.Tank::name).toList());
         issues.addAll(shared.issues());
         Set<String> tanks = new LinkedHashSet<>();
         setup.tanks().forEach(t -> tanks.add(t.name()));

@@ -61,8 +61,8 @@ final class TableReading {
         List<Optional<String>> derived = Derived.of(shape, rows, context.words());
         List<String> tanks = rowTanks.of(rows, derived);
         rowTanks.merged(shape)
-                .forEach(c -> ledger.issue(
-                        new NameMerged(area.written(c), c.shown().strip(), rowTanks.name(c))));
+                .forEach(c ->
+                        ledger.issue(new NameMerged(area.written(c), c.shown().strip(), rowTanks.name(c))));
         years(rows, tanks);
         ambiguous(rows);
         for (int i = 0; i < rows.size(); i++) {

@@ -51,7 +51,10 @@ final class IssueItems {
         List<Row> rows = all(view).stream()
                 .sorted(Comparator.comparing(Issue::severity).reversed())
                 .collect(Collectors.groupingBy(
-                        i -> List.of(i.severity(), i.message(), i.where().map(AsWritten::text).orElse("")),
+                        i -> List.of(
+                                i.severity(),
+                                i.message(),
+                                i.where().map(AsWritten::text).orElse("")),
                         LinkedHashMap::new,
                         Collectors.toList()))
                 .values()
@@ -84,9 +87,7 @@ final class IssueItems {
     private static String places(List<Issue> same) {
         List<AsWritten> cells = same.stream().flatMap(i -> i.where().stream()).toList();
         String gathered = String.join(", ", Places.gathered(cells));
-        return cells.isEmpty()
-                ? "whole file"
-                : cells.size() == 1 ? gathered : cells.size() + " cells of " + gathered;
+        return cells.isEmpty() ? "whole file" : cells.size() == 1 ? gathered : cells.size() + " cells of " + gathered;
     }
 
     private static String weight(Issue.Severity severity) {

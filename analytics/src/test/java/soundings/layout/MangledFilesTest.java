@@ -27,8 +27,8 @@ import soundings.workbook.WorkbookReader;
 /** Damaged files are refused or read as far as they go: nothing else is thrown, and it does not take long. */
 class MangledFilesTest {
     private static final Path SAMPLES = Path.of("..", "sample-workbooks");
-    private static final List<String> SCRAPS =
-            List.of("<", ">", "\"", "&", "/", "-1", "2147483648", "r=\"XFD1048577\"", "é", "\u0000", "1e999", ";", "\n");
+    private static final List<String> SCRAPS = List.of(
+            "<", ">", "\"", "&", "/", "-1", "2147483648", "r=\"XFD1048577\"", "é", "\u0000", "1e999", ";", "\n");
 
     @TempDir
     Path folder;
@@ -42,7 +42,8 @@ class MangledFilesTest {
     @Timeout(20)
     void a_workbook_with_mangled_parts_is_read_or_refused(long seed) throws IOException {
         Path copy = folder.resolve("log.xlsx");
-        try (ZipFile sample = new ZipFile(SAMPLES.resolve("one line a test.xlsx").toFile())) {
+        try (ZipFile sample =
+                new ZipFile(SAMPLES.resolve("one line a test.xlsx").toFile())) {
             Files.write(copy, mangled(sample, new Random(seed)));
         }
 

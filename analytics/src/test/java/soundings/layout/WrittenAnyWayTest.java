@@ -30,7 +30,11 @@ import soundings.sheet.Region;
 /** The same log written another way says the same. */
 class WrittenAnyWayTest {
     private static final List<Grid> SHEETS = List.of(
-            sheet("Lagoon", row("Date", "KH dKH", "Ca mg/L"), row("13.01.2026", "8,2", 420), row("14.01.2026", "8,1", 421)),
+            sheet(
+                    "Lagoon",
+                    row("Date", "KH dKH", "Ca mg/L"),
+                    row("13.01.2026", "8,2", 420),
+                    row("14.01.2026", "8,1", 421)),
             sheet("Nursery", row("DATE", "PH", "NITRATE"), row("13.01.2026", "8,2", 5), row("14.01.2026", "8,1", "<2")),
             sheet("Water changes", row("Date", "Tank", "%"), row("15.01.2026", "Lagoon", 10)));
 
@@ -72,7 +76,8 @@ class WrittenAnyWayTest {
         assertThat(entries(log, Reading.class))
                 .extracting(r -> r.amount().about())
                 .satisfiesExactly(
-                        one -> assertThat(one).isBetween(8.12, 8.15), two -> assertThat(two).isBetween(8.68, 8.71));
+                        one -> assertThat(one).isBetween(8.12, 8.15),
+                        two -> assertThat(two).isBetween(8.68, 8.71));
     }
 
     @ParameterizedTest
