@@ -11,7 +11,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import soundings.Analysis;
 import soundings.findings.Findings;
-import soundings.findings.Provenance;
 import soundings.reference.ReferenceTables;
 import soundings.results.ResultsJson;
 import soundings.setup.Settings;
@@ -55,12 +54,7 @@ final class InspectCommand implements Callable<Integer> {
         Findings findings = Analysis.of(
                 opened.book(),
                 opened.setup(),
-                new Provenance(
-                        String.valueOf(log.getFileName()),
-                        Opened.sha256(log),
-                        opened.setupFile().map(Path::toString).orElse(""),
-                        "",
-                        Version.number()),
+                opened.provenance(""),
                 ReferenceTables.load(),
                 new Settings(LocalDate.now(clock), Optional.empty()));
         boolean toScreen = json.filter("-"::equals).isPresent();

@@ -11,7 +11,6 @@ import soundings.history.Point;
 import soundings.log.AsWritten;
 import soundings.log.BlockReading;
 import soundings.log.ColumnReading;
-import soundings.log.Issue;
 import soundings.sheet.Book;
 
 /** What {@code inspect} prints: a table a keeper can check in a minute, then every cell set aside with its reason. */
@@ -101,20 +100,15 @@ final class Inspection {
 
     private static List<String> setAside(Findings findings) {
         List<String> lines = new ArrayList<>();
-        List<Issue> issues = new ArrayList<>(findings.history().setup().issues());
-        issues.addAll(findings.log().issues());
-        issues.addAll(findings.history().issues());
-        issues.addAll(findings.care().issues());
-        issues.addAll(findings.upkeep().issues());
-        issues.forEach(i -> lines.add(line(i.where(), i.message())));
+        findings.issues().forEach(i -> lines.add(line(i.where(), i.message())));
         findings.history().tanks().stream()
                 .flatMap(t -> t.series().stream())
                 .flatMap(s -> s.points().stream())
                 .filter(p -> !p.used())
                 .map(Inspection::notUsed)
                 .forEach(lines::add);
-        findings.estimates().outcomes().stream()
-                .flatMap(o -> o.match(e -> e.setAside().stream(), n -> java.util.stream.Stream.empty()))
+        findings.estimates()
+                .doubts()
                 .forEach(d -> lines.add(line(
                         Optional.of(d.reading().at()),
                         "not used as " + d.reading().parameter().name() + ": " + d.because())));

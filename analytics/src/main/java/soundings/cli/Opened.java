@@ -9,6 +9,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
+import soundings.findings.Provenance;
 import soundings.sheet.Book;
 import soundings.workbook.WorkbookReader;
 
@@ -34,8 +35,18 @@ record Opened(Path log, Book book, Optional<Path> setupFile, Optional<Book> setu
         return dot > 0 ? name.substring(0, dot) : name;
     }
 
+    /** What a report of this log rests on, with the options it was asked for. */
+    Provenance provenance(String options) {
+        return new Provenance(
+                String.valueOf(log.getFileName()),
+                sha256(log),
+                setupFile.map(f -> String.valueOf(f.getFileName())).orElse(""),
+                options,
+                Version.number());
+    }
+
     /** SHA-256 of a file's bytes in hex. */
-    static String sha256(Path file) {
+    private static String sha256(Path file) {
         try (InputStream bytes =
                 new DigestInputStream(Files.newInputStream(file), MessageDigest.getInstance("SHA-256"))) {
             bytes.transferTo(java.io.OutputStream.nullOutputStream());

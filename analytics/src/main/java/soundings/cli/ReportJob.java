@@ -31,6 +31,7 @@ final class ReportJob {
     private final Optional<String> json;
     private final Optional<String> password;
     private final Outputs outputs;
+    private final Reference reference = ReferenceTables.load();
 
     ReportJob(
             Console console,
@@ -74,7 +75,6 @@ final class ReportJob {
         console.progress("reading " + log.getFileName());
         Opened opened = Opened.of(log, setup, password);
         console.progress("working out " + log.getFileName());
-        Reference reference = ReferenceTables.load();
         Findings findings = Analysis.of(
                 opened.book(),
                 opened.setup(),
@@ -88,13 +88,8 @@ final class ReportJob {
     }
 
     private Provenance provenance(Opened opened) {
-        return new Provenance(
-                String.valueOf(opened.log().getFileName()),
-                Opened.sha256(opened.log()),
-                opened.setupFile().map(f -> String.valueOf(f.getFileName())).orElse(""),
-                "--notebook " + notebook
-                        + settings.month().map(m -> " --month " + m).orElse(""),
-                Version.number());
+        return opened.provenance("--notebook " + notebook
+                + settings.month().map(m -> " --month " + m).orElse(""));
     }
 
     private List<Path> write(Path log, Findings findings) {

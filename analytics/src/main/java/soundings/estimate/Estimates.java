@@ -2,6 +2,7 @@ package soundings.estimate;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import soundings.chemistry.Parameter;
 
 /** An outcome for every tank and parameter that has a reading. */
@@ -14,5 +15,12 @@ public record Estimates(List<Outcome> outcomes) {
         return outcomes.stream()
                 .filter(o -> o.tank().equals(tank) && o.parameter().equals(parameter))
                 .findFirst();
+    }
+
+    /** The readings that the models set aside. */
+    public List<Estimate.Doubt> doubts() {
+        return outcomes.stream()
+                .flatMap(o -> o.match(e -> e.setAside().stream(), n -> Stream.<Estimate.Doubt>empty()))
+                .toList();
     }
 }

@@ -2,12 +2,14 @@ package soundings.findings;
 
 import java.time.YearMonth;
 import java.util.List;
+import java.util.stream.Stream;
 import soundings.advice.Advice;
 import soundings.advice.Followed;
 import soundings.care.Care;
 import soundings.chemistry.Reference;
 import soundings.estimate.Estimates;
 import soundings.history.History;
+import soundings.log.Issue;
 import soundings.log.Log;
 import soundings.upkeep.Upkeep;
 
@@ -52,5 +54,12 @@ public record Findings(
                 Upkeep.NOTHING,
                 List.of(),
                 Mentor.NONE);
+    }
+
+    /** Everything that could not be read or used as it stands, stage by stage. */
+    public List<Issue> issues() {
+        return Stream.of(history.setup().issues(), log.issues(), history.issues(), care.issues(), upkeep.issues())
+                .flatMap(List::stream)
+                .toList();
     }
 }

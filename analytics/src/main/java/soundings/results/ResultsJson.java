@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import soundings.advice.Judgement;
+import soundings.estimate.Estimate;
 import soundings.findings.Findings;
 import soundings.history.DoseCourse;
 import soundings.history.Point;
@@ -30,10 +31,13 @@ public final class ResultsJson {
 
     private final JsonGenerator out;
     private final Findings findings;
+    private final Map<Reading, String> doubts;
 
     private ResultsJson(JsonGenerator out, Findings findings) {
         this.out = out;
         this.findings = findings;
+        this.doubts = findings.estimates().doubts().stream()
+                .collect(Collectors.toMap(Estimate.Doubt::reading, Estimate.Doubt::because, (a, b) -> a));
     }
 
     /** @throws UncheckedIOException when the stream does not take it */
@@ -58,7 +62,7 @@ public final class ResultsJson {
         list("oneOffDoses", everyOneOff(), this::oneOff);
         list("waterChanges", everyChange(), this::change);
         list("events", everyRemark(), this::event);
-        list("issues", everyIssue(), this::issue);
+        list("issues", findings.issues(), this::issue);
         new EstimateRows(out, verdicts()).write(findings.estimates());
         new RecommendationRows(out).write(findings.advice().recommendations());
         out.writeEndObject();
@@ -101,7 +105,7 @@ public final class ResultsJson {
             out.writeStringField("time", reading.time().get().toString());
         }
         amount(reading.amount(), reading.parameter().unit());
-        Optional<String> doubt = modelDoubts(reading);
+        Optional<String> doubt = Optional.ofNullable(doubts.get(reading));
         out.writeStringField(
                 "use", doubt.isPresent() ? "outlier" : point.use().name().toLowerCase(Locale.ROOT));
         String because = doubt.orElse(point.because());
@@ -117,21 +121,6 @@ public final class ResultsJson {
         place(reading.at());
         out.writeStringField("text", reading.at().text());
         out.writeEndObject();
-    }
-
-    private Optional<String> modelDoubts(Reading reading) {
-        return Optional.ofNullable(doubts().get(reading));
-    }
-
-    private @org.jspecify.annotations.Nullable Map<Reading, String> doubtsByReading;
-
-    private Map<Reading, String> doubts() {
-        if (doubtsByReading == null) {
-            doubtsByReading = findings.estimates().outcomes().stream()
-                    .flatMap(o -> o.match(e -> e.setAside().stream(), n -> java.util.stream.Stream.empty()))
-                    .collect(Collectors.toMap(d -> d.reading(), d -> d.because(), (a, b) -> a));
-        }
-        return doubtsByReading;
     }
 
     private void amount(Amount amount, String unit) throws IOException {
@@ -255,17 +244,6 @@ public final class ResultsJson {
         out.writeStringField("text", row.what().text());
         place(row.what().at());
         out.writeEndObject();
-    }
-
-    private List<Issue> everyIssue() {
-        return java.util.stream.Stream.of(
-                        findings.history().setup().issues(),
-                        findings.log().issues(),
-                        findings.history().issues(),
-                        findings.care().issues(),
-                        findings.upkeep().issues())
-                .flatMap(List::stream)
-                .toList();
     }
 
     private void issue(Issue issue) throws IOException {
