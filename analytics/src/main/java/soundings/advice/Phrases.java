@@ -50,7 +50,7 @@ final class Phrases {
 
     static int decimals(Interval interval) {
         double half = (interval.high() - interval.low()) / 2;
-        double size = half > 0 ? half : Math.abs(interval.mid());
+        double size = Math.max(half, Math.abs(interval.mid()) / 50);
         return size > 0 ? Math.min(6, Math.max(0, 1 - (int) Math.floor(Math.log10(size)))) : 0;
     }
 

@@ -40,6 +40,18 @@ class NotebooksTest {
     }
 
     @Test
+    void the_guide_for_keepers_lists_every_item_there_is() throws java.io.IOException {
+        String guide = java.nio.file.Files.readString(java.nio.file.Path.of("docs", "notebook-guide.md"));
+
+        assertThat(Notebooks.offered()).allSatisfy(item -> {
+            int end = item.indexOf("/>") + 2;
+            assertThat(guide)
+                    .contains("| `" + item.substring(0, end) + "` | "
+                            + item.substring(end).strip() + " |");
+        });
+    }
+
+    @Test
     void a_keepers_notebook_mixes_prose_and_items() {
         Notebook notebook = run("""
                 # Mine
