@@ -63,6 +63,9 @@ final class Interpretation {
         List<Shape> all = shapes.values().stream().flatMap(List::stream).toList();
         Context context = context(setUp.with(MetTanks.in(all)), dates(all));
         Owner owner = new Owner(context.tanks(), words, book.name(), logs(shapes));
+        Tanks named = context.tanks().with(owner.ofTables(shapes.values()));
+        shapes.replaceAll((grid, own) ->
+                own.stream().map(s -> Roles.tanksByValue(s, words, named)).toList());
         List<SheetReading.Read> read = new ArrayList<>();
         shapes.forEach((grid, own) -> read.add(SheetReading.read(context, grid, own, owner)));
         return log(read);

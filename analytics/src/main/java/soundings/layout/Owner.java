@@ -1,7 +1,10 @@
 package soundings.layout;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -100,6 +103,60 @@ final class Owner {
             "marine",
             "club");
 
+    /** Words of sentences about a log, which names of tanks do without. */
+    private static final Set<String> SENTENCE_WORDS = Set.of(
+            "kept",
+            "by",
+            "is",
+            "are",
+            "was",
+            "were",
+            "be",
+            "has",
+            "have",
+            "with",
+            "without",
+            "since",
+            "please",
+            "see",
+            "this",
+            "that",
+            "these",
+            "here",
+            "written",
+            "updated",
+            "printed",
+            "started",
+            "made",
+            "copied",
+            "filled",
+            "use",
+            "used",
+            "using",
+            "only",
+            "if",
+            "when",
+            "you",
+            "your",
+            "we",
+            "i",
+            "von",
+            "par",
+            "por",
+            "door",
+            "gefuhrt",
+            "tenu",
+            "bijgehouden",
+            "responsible",
+            "contact",
+            "page",
+            "version",
+            "unless",
+            "otherwise");
+
+    private static final int LONGEST = 40;
+    private static final int MOST_WORDS = 6;
+
     private final Tanks tanks;
     private final Words words;
     private final String file;
@@ -119,9 +176,20 @@ final class Owner {
                 .or(() -> tanks.findKnown(sheet))
                 .or(() -> tanks.findIn(sheet))
                 .or(() -> sheets == 1 || general(sheet) ? only() : Optional.empty())
-                .or(() -> general(sheet) ? Optional.empty() : Optional.of(sheet.strip()))
+                .or(() -> general(sheet) || !nameLike(sheet) ? Optional.empty() : Optional.of(sheet.strip()))
                 .or(this::only)
                 .orElseGet(() -> stem(file));
+    }
+
+    /** The names of the tanks whose results stand in tables of their own, with how many such tables. */
+    Map<String, Integer> ofTables(Collection<List<Shape>> sheets) {
+        Map<String, Integer> names = new HashMap<>();
+        for (List<Shape> shapes : sheets) {
+            shapes.stream()
+                    .filter(s -> s.findDate().isPresent() && s.has(Role.READING) && !s.has(Role.TANK))
+                    .forEach(s -> names.merge(of(s.table(), shapes.size() > 1), 1, Integer::sum));
+        }
+        return names;
     }
 
     private Optional<String> only() {
@@ -136,12 +204,30 @@ final class Owner {
         Optional<String> known = Stream.iterate(titles.size() - 1, i -> i >= 0, i -> i - 1)
                 .flatMap(i -> tanks.findIn(titles.get(i)).stream())
                 .findFirst();
-        return known.or(() -> titles.stream()
-                .filter(t -> tanks.setUp().isEmpty())
+        return known.or(() -> Stream.iterate(titles.size() - 1, i -> i >= 0, i -> i - 1)
+                .map(titles::get)
+                .filter(t -> tanks.setUp().isEmpty() && nameLike(t))
                 .filter(t -> shared || saysTank(t))
                 .map(this::bare)
-                .filter(t -> !t.isEmpty() && t.length() <= 40)
+                .filter(t -> !t.isEmpty() && t.length() <= LONGEST)
                 .findFirst());
+    }
+
+    /** Whether a table's owner is its sheet's name with a letter or sign changed. */
+    boolean nearly(Table table, boolean shared) {
+        String sheet = table.area().sheet();
+        return titled(table, shared).isEmpty()
+                && tanks.findNamed(sheet).isEmpty()
+                && tanks.findKnown(sheet).isPresent();
+    }
+
+    /** A few words side by side; a text that says something about the sheet has a verb or another small word in it. */
+    private static boolean nameLike(String text) {
+        List<String> said = Stream.of(Names.fold(text).split("[^\\p{L}\\p{N}']+"))
+                .filter(w -> !w.isEmpty())
+                .toList();
+        boolean sentence = text.strip().matches(".*[;!?].*|.*\\.\\s.*");
+        return !sentence && said.size() <= MOST_WORDS && said.stream().noneMatch(SENTENCE_WORDS::contains);
     }
 
     private static boolean saysTank(String title) {

@@ -10,6 +10,10 @@ import soundings.wording.VolumeUnit;
 
 /** Settles what each column holds from its header, from the values under it and from its neighbours. */
 final class Roles {
+    private static final Set<Inferred> TANK = Set.of(Inferred.TANK);
+    private static final String KNOWN = "tanks' names stand in it";
+    private static final String NAMES = "rows of one day differ by it, and each name's values run on by themselves";
+
     private final Words words;
     private final Tanks tanks;
 
@@ -22,7 +26,7 @@ final class Roles {
         Roles roles = new Roles(words, tanks);
         Shape dated = roles.oneDate(roles.datesByValue(shape));
         Shape named = roles.additivesByValue(roles.testsByValue(roles.tanksByValue(dated)));
-        return roles.restByValue(roles.columnsOfTopic(roles.amounts(roles.doses(named))));
+        return roles.restByValue(roles.tanksByNames(roles.columnsOfTopic(roles.amounts(roles.doses(named)))));
     }
 
     private static boolean daysCount(Shape shape, Field field) {
@@ -69,6 +73,11 @@ final class Roles {
                 f -> f.with(Label.of(Role.IGNORED, 0.5)));
     }
 
+    /** A column of names that are tanks' elsewhere in the workbook. */
+    static Shape tanksByValue(Shape shape, Words words, Tanks named) {
+        return shape.findDate().isEmpty() ? shape : new Roles(words, named).tanksByValue(shape);
+    }
+
     private Shape tanksByValue(Shape shape) {
         if (shape.has(Role.TANK)
                 && shape.all(Role.TANK).stream().anyMatch(f -> f.label().tank().isEmpty())) {
@@ -76,12 +85,45 @@ final class Roles {
         }
         return first(
                         shape,
-                        f -> f.role() == Role.UNKNOWN
+                        f -> mayName(shape, f)
                                 && known(shape, f, t -> tanks.findKnown(t).isPresent()))
-                .map(f -> shape.replace(
-                        f::equals,
-                        g -> g.guessed(Label.of(Role.TANK, 0.8), Set.of(Inferred.TANK), "tanks' names stand in it")))
+                .map(f -> shape.replace(f::equals, g -> g.guessed(Label.of(Role.TANK, 0.8), TANK, KNOWN)))
                 .orElse(shape);
+    }
+
+    /** Names that come again and again beside values of their own are the tanks'; where that is open the keeper is asked. */
+    private Shape tanksByNames(Shape shape) {
+        if (shape.has(Role.TANK)
+                || shape.findDate().isEmpty()
+                || shape.fields().stream().noneMatch(Roles::tanked)) {
+            return shape;
+        }
+        List<Field> open =
+                shape.fields().stream().filter(f -> mayName(shape, f)).toList();
+        Optional<Field> found = open.stream()
+                .filter(f -> RepeatedNames.weigh(shape, f, words) == RepeatedNames.Verdict.TANKS)
+                .findFirst();
+        Optional<Field> asked = found.isPresent()
+                ? Optional.empty()
+                : open.stream()
+                        .filter(f -> f.role() == Role.UNKNOWN)
+                        .filter(f -> RepeatedNames.weigh(shape, f, words) == RepeatedNames.Verdict.UNDECIDED)
+                        .findFirst();
+        Shape named = found.map(f -> shape.replace(f::equals, g -> g.guessed(Label.of(Role.TANK, 0.6), TANK, NAMES)))
+                .orElse(shape);
+        return asked.map(f -> named.replace(f::equals, g -> g.guessed(Label.UNKNOWN, TANK, NAMES)))
+                .orElse(named);
+    }
+
+    private static boolean tanked(Field field) {
+        return field.role().gives()
+                && field.role() != Role.NOTE
+                && field.label().tank().isEmpty();
+    }
+
+    private static boolean mayName(Shape shape, Field field) {
+        boolean idleTest = field.role() == Role.TEST && !shape.has(Role.RESULT);
+        return field.role() == Role.UNKNOWN || field.role() == Role.NOTE || idleTest;
     }
 
     private Shape testsByValue(Shape shape) {

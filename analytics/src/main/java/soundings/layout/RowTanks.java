@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import soundings.log.Inferred;
 import soundings.sheet.Cell;
 
 /** Which tank each row of a table speaks of: the one written in it, the one above where a group names it once, or the table's. */
@@ -62,6 +63,15 @@ final class RowTanks {
     String name(Cell cell) {
         String text = cell.shown().strip();
         return context.tanks().findKnown(text).orElse(text);
+    }
+
+    /** Whether the column was taken for the tanks' because of its values alone. */
+    boolean byNames() {
+        return field.filter(RowTanks::byNames).isPresent();
+    }
+
+    static boolean byNames(Field field) {
+        return field.inferred().contains(Inferred.TANK);
     }
 
     /** Whether the row's tank is not written in it although others are. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import soundings.log.Inferred;
 
 /** A table with its columns read: what each holds and what stands in it. */
 record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> columns) {
@@ -21,6 +22,13 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
 
     Optional<Field> findDate() {
         return find(Role.DATE).or(() -> find(Role.FROM));
+    }
+
+    /** A column that may name the tanks or something else: nothing beside it can be told apart until the keeper says. */
+    Optional<Field> findUnclearTanks() {
+        return fields.stream()
+                .filter(f -> f.role() == Role.UNKNOWN && f.inferred().contains(Inferred.TANK))
+                .findFirst();
     }
 
     List<Field> all(Role role) {

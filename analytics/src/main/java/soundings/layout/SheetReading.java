@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import soundings.log.BlockReading;
 import soundings.log.LeftOut;
+import soundings.log.NameMerged;
 import soundings.log.SheetIgnored;
 import soundings.log.UnknownColumn;
 import soundings.sheet.Cell;
@@ -26,7 +27,14 @@ final class SheetReading {
 
     static Read read(Context context, Grid grid, List<Shape> shapes, Owner owner) {
         SheetReading sheet = new SheetReading(context, grid);
-        shapes.forEach(shape -> sheet.table(shape, owner.of(shape.table(), shapes.size() > 1)));
+        boolean shared = shapes.size() > 1;
+        for (Shape shape : shapes) {
+            String tank = owner.of(shape.table(), shared);
+            sheet.table(shape, tank);
+            if (owner.nearly(shape.table(), shared) && !shape.has(Role.TANK)) {
+                sheet.named(shape, tank);
+            }
+        }
         sheet.rest();
         return new Read(sheet.ledger, sheet.blocks);
     }
@@ -48,6 +56,14 @@ final class SheetReading {
             ignored(shape, layout);
         }
         blocks.add(Blocks.of(shape, layout, settled));
+    }
+
+    /** The sheet's name is a tank's but for a letter. */
+    private void named(Shape shape, String tank) {
+        shape.table().lines().stream()
+                .findFirst()
+                .ifPresent(l -> ledger.issue(
+                        new NameMerged(shape.table().area().written(l.cells().get(0)), grid.name(), tank)));
     }
 
     private void ignored(Shape shape, Layout layout) {

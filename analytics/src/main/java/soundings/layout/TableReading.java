@@ -7,12 +7,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import soundings.log.AmbiguousDates;
+import soundings.log.AsWritten;
 import soundings.log.DerivedRow;
 import soundings.log.Inferred;
 import soundings.log.MistypedYear;
 import soundings.log.NameMerged;
 import soundings.log.NoDate;
+import soundings.log.TanksAssumed;
+import soundings.log.TanksUnclear;
 import soundings.log.UnreadableDate;
 import soundings.sheet.Cell;
 import soundings.sheet.Region;
@@ -31,6 +35,7 @@ final class TableReading {
     private final Doses doses;
     private final Notes notes;
     private final Changes changes;
+    private final Optional<Field> unclear;
     private final Map<Integer, DecimalMark> marks = new HashMap<>();
 
     private TableReading(Context context, Shape shape, String tank, Ledger ledger) {
@@ -38,6 +43,7 @@ final class TableReading {
         this.shape = shape;
         this.area = shape.table().area();
         this.ledger = ledger;
+        this.unclear = shape.findUnclearTanks();
         this.rowTanks = RowTanks.of(shape, context, tank);
         this.results = new Results(context, area, ledger);
         this.doses = new Doses(context, area, ledger);
@@ -65,6 +71,7 @@ final class TableReading {
                         ledger.issue(new NameMerged(area.written(c), c.shown().strip(), rowTanks.name(c))));
         years(rows, tanks);
         ambiguous(rows);
+        tanksByName();
         for (int i = 0; i < rows.size(); i++) {
             if (derived.get(i).isPresent()) {
                 derived(rows.get(i), derived.get(i).get());
@@ -90,6 +97,38 @@ final class TableReading {
                     area.around(lines),
                     context.orders().because()));
         }
+    }
+
+    private void tanksByName() {
+        shape.find(Role.TANK)
+                .filter(RowTanks::byNames)
+                .ifPresent(f -> ledger.issue(new TanksAssumed(first(f), around(f), heading(f), names(f), f.because())));
+        unclear.ifPresent(f -> ledger.issue(
+                new TanksUnclear(first(f), around(f), heading(f), names(f)),
+                area,
+                shape.column(f).cells()));
+    }
+
+    private AsWritten first(Field field) {
+        return area.written(shape.column(field).cells().get(0));
+    }
+
+    private Region around(Field field) {
+        return area.around(shape.column(field).cells().stream()
+                .map(c -> new Line(c.at().row(), List.of(c)))
+                .toList());
+    }
+
+    private static String heading(Field field) {
+        return field.header().isEmpty() ? "(no heading)" : field.header();
+    }
+
+    private String names(Field field) {
+        return shape.column(field).cells().stream()
+                .map(c -> c.shown().strip())
+                .distinct()
+                .limit(6)
+                .collect(Collectors.joining(", "));
     }
 
     private void derived(Row row, String why) {
@@ -123,9 +162,10 @@ final class TableReading {
             dateless(row);
             return;
         }
-        String refused = tank.isEmpty() ? "no tank is written in this row" : row.refused();
+        String whose = unclear.isPresent() ? "whose water it is cannot be told" : "no tank is written in this row";
+        String refused = tank.isEmpty() || unclear.isPresent() ? whose : row.refused();
         Set<Inferred> inferred = new HashSet<>(row.inferred());
-        if (rowTanks.carried(row.line())) {
+        if (rowTanks.carried(row.line()) || rowTanks.byNames()) {
             inferred.add(Inferred.TANK);
         }
         Where where =

@@ -1,0 +1,63 @@
+package soundings.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static soundings.layout.Sheets.day;
+import static soundings.layout.Sheets.issues;
+import static soundings.layout.Sheets.read;
+import static soundings.layout.Sheets.row;
+import static soundings.layout.Sheets.sheet;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import soundings.log.Log;
+
+/** Whose water a table speaks of when its rows do not say. */
+class OwnerTest {
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Log kept by the caretaker",
+                "Tank log kept by the caretaker",
+                "Tank: please fill in every week",
+                "This tank is tested on Mondays"
+            })
+    void a_sentence_above_a_table_is_no_tanks_name(String title) {
+        Log log = read(sheet(
+                "Tests",
+                row(title),
+                row(""),
+                row("Date", "Ca ppm"),
+                row(day(5, 1), 420),
+                row(""),
+                row("Water changes"),
+                row("Date", "WC %"),
+                row(day(5, 2), 10)));
+
+        assertThat(log.tanks()).containsExactly("club");
+    }
+
+    @Test
+    void the_title_next_to_a_table_names_its_tank_rather_than_the_sheets() {
+        Log log = read(sheet(
+                "Tests",
+                row("Marine club"),
+                row("Lagoon"),
+                row("Date", "Ca ppm"),
+                row(day(5, 1), 420),
+                row(""),
+                row("Nursery"),
+                row("Date", "Ca ppm"),
+                row(day(5, 2), 430)));
+
+        assertThat(log.tanks()).containsExactly("Lagoon", "Nursery");
+    }
+
+    @Test
+    void a_sheet_whose_name_is_a_tanks_but_for_a_letter_is_said() {
+        Log log = read(Setups.tanks("Lagoon", "Nursery"), sheet("Lagon", row("Date", "Ca ppm"), row(day(5, 1), 420)));
+
+        assertThat(Sheets.readings(log)).containsExactly("Lagoon 2026-05-01 calcium 420");
+        assertThat(issues(log)).containsExactly("nameMerged");
+    }
+}
