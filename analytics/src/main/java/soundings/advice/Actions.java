@@ -18,6 +18,9 @@ import soundings.history.TankHistory;
 
 /** The month's jobs, what may kill first. */
 final class Actions {
+    /** Volumes nearer than this are one. */
+    private static final double SAME = 0.005;
+
     private Actions() {}
 
     static List<Action> of(
@@ -104,14 +107,22 @@ final class Actions {
                                                 r.presentMlPerDay().getAsDouble())
                                 : "")));
         r.correction().ifPresent(c -> parts.add(correction(r, c)));
-        String order = String.join(", and ", parts);
+        String order = String.join("; ", parts);
         return order.substring(0, 1).toUpperCase(Locale.ROOT) + order.substring(1);
     }
 
     private static String correction(Recommendation r, Correction c) {
-        String days = c.days() == 1 ? "on one day" : "over " + c.days() + " days";
-        return "give " + Phrases.ml(c.ml()) + " of " + r.additive() + " once, " + days + ", to raise "
-                + Phrases.name(r.parameter());
+        String when = c.days() == 1 ? "on the first day" : "on each of the first " + c.days() + " days";
+        String all = c.days() == 1 ? "" : ", " + Phrases.ml(c.ml()) + " in all";
+        return "besides, " + when + " give " + Phrases.ml(c.mlADay()) + " of " + r.additive() + " more, by the pump"
+                + byHand(c) + all + ", to raise " + Phrases.name(r.parameter());
+    }
+
+    /** A pump measured off its setting gives another volume than a syringe. */
+    private static String byHand(Correction c) {
+        return Math.abs(c.byHandMl() / c.ml() - 1) < SAME
+                ? " or by hand"
+                : " (by hand " + Phrases.ml(c.byHandMl() / c.days()) + ")";
     }
 
     private static Action withheld(Recommendation r, Withheld why) {

@@ -33,7 +33,7 @@ public final class Advising {
             }
             Dosing.of(matter, judgement).ifPresent(doses::add);
         }
-        List<Supply> supplies = Supplies.of(history, reference);
+        List<Supply> supplies = Supplies.of(history, doses, reference);
         return new Advice(
                 judgements,
                 doses,

@@ -29,7 +29,7 @@ final class Correcting {
         int days = (int) Math.max(1, Math.ceil(exact - 1e-9));
         working.given("days", "days, rounded up", days, "d", "");
         working.worked("correction_a_day", "mL a day besides the daily dose", "mL/d", "correction / days");
-        return Optional.of(new Correction(ml, days));
+        return Optional.of(new Correction(ml, days, ml * sum.feed().delivered()));
     }
 
     private static void gap(Sum sum, TargetRange target) {
@@ -69,8 +69,7 @@ final class Correcting {
     static List<String> words(Sum sum, TargetRange target, Optional<Correction> correction) {
         List<String> words = new ArrayList<>();
         correction.ifPresent(c -> words.add("to come back to the middle of the range it needs " + Phrases.ml(c.ml())
-                + " once, " + (c.days() == 1 ? "on one day" : "in equal parts over " + c.days() + " days")
-                + ", besides the daily dose"));
+                + " besides the daily dose" + (c.days() == 1 ? "" : ", in equal parts over " + c.days() + " days")));
         if (Odds.above(sum.estimate().level(), target.high()) > LIKELY) {
             words.add(waiting(sum, target));
         } else if (correction.isEmpty() && Odds.below(sum.estimate().level(), target.low()) > LIKELY) {

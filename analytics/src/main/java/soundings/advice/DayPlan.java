@@ -13,5 +13,16 @@ public record DayPlan(String tank, List<Dose> doses, int apartMinutes) {
         doses = List.copyOf(doses);
     }
 
-    public record Dose(LocalTime at, String additive, double ml) {}
+    /**
+     * One dose.
+     *
+     * @param ml with the pump as it is set
+     * @param proposedMl with what is proposed; the same where nothing else is
+     */
+    public record Dose(LocalTime at, String additive, double ml, double proposedMl) {}
+
+    /** Whether any dose is to change. */
+    public boolean isToChange() {
+        return doses.stream().anyMatch(d -> d.ml() != d.proposedMl());
+    }
 }

@@ -32,7 +32,8 @@ final class DayPlans {
     }
 
     /** One pump's day: so many doses, of a kind. */
-    private record Pump(String additive, int doses, double ml, boolean alkalinity, boolean hardness) {
+    private record Pump(
+            String additive, int doses, double ml, double proposedMl, boolean alkalinity, boolean hardness) {
         boolean clashes(Pump other) {
             return (alkalinity && other.hardness) || (hardness && other.alkalinity);
         }
@@ -51,7 +52,7 @@ final class DayPlans {
 
     private static List<Pump> pumps(TankHistory tank, List<Supply> supplies) {
         return supplies.stream()
-                .filter(s -> s.tank().equals(tank.tank()) && s.mlPerDay() > 0)
+                .filter(s -> s.tank().equals(tank.tank()) && s.aheadMlPerDay() > 0)
                 .filter(s -> s.dosesPerDay().orElse(0) >= 1 && s.dosesPerDay().orElse(0) <= DAY)
                 .map(s -> pump(tank, s))
                 .sorted(Comparator.comparing(Pump::alkalinity)
@@ -67,6 +68,7 @@ final class DayPlans {
                 supply.additive(),
                 doses,
                 supply.mlPerDay() / doses,
+                supply.aheadMlPerDay() / doses,
                 raises(tank, supply.additive(), Set.of("alkalinity")),
                 raises(tank, supply.additive(), Set.of("calcium", "magnesium", "strontium")));
     }
@@ -91,7 +93,8 @@ final class DayPlans {
                         .map(m -> new DayPlan.Dose(
                                 LocalTime.ofSecondOfDay(m * 60L),
                                 p.pump().additive(),
-                                p.pump().ml())))
+                                p.pump().ml(),
+                                p.pump().proposedMl())))
                 .sorted(Comparator.comparing(DayPlan.Dose::at).thenComparing(DayPlan.Dose::additive))
                 .toList();
         return new DayPlan(tank, doses, apart(placed));

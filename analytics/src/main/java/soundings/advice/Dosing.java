@@ -62,7 +62,7 @@ final class Dosing {
                             "Enter the strength of every additive that raises " + Phrases.name(matter.parameter()))));
         }
         Sum sum = new Sum(matter, feed, matter.estimate().orElseThrow(), use.get(), others.getAsDouble());
-        return proposal(sum, judgement.verdict());
+        return proposal(sum);
     }
 
     private static Recommendation withheld(Matter matter, Feed feed, Withheld why) {
@@ -89,15 +89,13 @@ final class Dosing {
         return cells;
     }
 
-    private static Recommendation proposal(Sum sum, Verdict verdict) {
+    private static Recommendation proposal(Sum sum) {
         Interval keeps = sum.keeps();
         Optional<TargetRange> target = sum.matter().target();
         Optional<Correction> correction = target.flatMap(t -> Correcting.of(sum, t));
-        double leaves =
-                target.map(t -> Ahead.leaving(sum.estimate().ahead(), t)).orElse(0.0);
-        boolean proposes = proposes(sum, keeps, isWrong(verdict))
+        boolean proposes = proposes(sum, keeps)
                 || target.map(t -> helps(sum, keeps, correction, t)).orElse(false);
-        List<String> why = reasons(sum, keeps, leaves, proposes);
+        List<String> why = reasons(sum, keeps, proposes);
         target.ifPresent(t -> why.addAll(Correcting.words(sum, t, correction)));
         sum.estimate().caveats().forEach(why::add);
         return new Recommendation(
@@ -114,17 +112,13 @@ final class Dosing {
                 target.map(t -> outlook(sum, proposes ? keeps.mid() : sum.feed().presentMlPerDay(), correction, t)));
     }
 
-    /** A dose that is called wrong is not left as it is. */
-    private static boolean isWrong(Verdict verdict) {
-        return verdict == Verdict.OVER_DOSED || verdict == Verdict.UNDER_DOSED;
-    }
-
-    private static boolean proposes(Sum sum, Interval keeps, boolean wrong) {
+    /** Only where the difference is certain and matters: a dose called wrong by a hair is left as it is. */
+    private static boolean proposes(Sum sum, Interval keeps) {
         double present = sum.feed().presentMlPerDay();
         boolean outside = present < keeps.low() || present > keeps.high();
         double width = sum.matter().target().map(t -> t.high() - t.low()).orElse(0.0);
         double shift = Math.abs(keeps.mid() - present) * sum.risePerMl() * Judging.DAYS_AHEAD;
-        return outside && shift > 0 && (shift >= SHARE_OF_RANGE * width || wrong);
+        return outside && shift > 0 && shift >= SHARE_OF_RANGE * width;
     }
 
     /** Whether the tank is likely to leave its range, a correction counted in, and markedly less so with the dose that keeps it. */
@@ -141,18 +135,25 @@ final class Dosing {
                 sum.estimate(), more, raise, correction.map(Correction::days).orElse(0));
     }
 
-    private static List<String> reasons(Sum sum, Interval keeps, double leaves, boolean proposes) {
+    private static List<String> reasons(Sum sum, Interval keeps, boolean proposes) {
         List<String> why = new ArrayList<>();
         why.add("the use is " + Phrases.rate(sum.use(), sum.matter().parameter()));
         why.add(held(sum.feed().presentMlPerDay(), keeps));
-        if (sum.matter().target().isPresent()) {
-            why.add("if nothing changes, it is out of its range within " + Judging.DAYS_AHEAD + " days with "
-                    + Phrases.percent(leaves) + " probability");
-        }
+        sum.matter().target().ifPresent(t -> why.add(leaving(sum.estimate(), t)));
         if (!proposes) {
             why.add("no other dose is proposed: the difference does not matter or is not certain");
         }
         return why;
+    }
+
+    /** A level that is out already does not leave its range. */
+    private static String leaving(Estimate estimate, TargetRange target) {
+        boolean out = Odds.outside(estimate.level(), target.low(), target.high()) > LIKELY;
+        return out
+                ? "it is out of its range now, and if nothing changes still is in " + Judging.DAYS_AHEAD + " days with "
+                        + Phrases.percent(lastOutside(estimate.ahead(), target)) + " probability"
+                : "if nothing changes, it is out of its range within " + Judging.DAYS_AHEAD + " days with "
+                        + Phrases.percent(Ahead.leaving(estimate.ahead(), target)) + " probability";
     }
 
     private static String held(double present, Interval keeps) {

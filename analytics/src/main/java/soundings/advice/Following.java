@@ -11,9 +11,7 @@ import soundings.quantity.Interval;
 
 /** Last month's proposals against this month's doses. */
 public final class Following {
-    /** A pump is set to whole steps: a dose this near to the proposed one is the proposed one. Common practice, no source. */
-    private static final double NEAR = 0.05;
-    /** A change of less than this part of the proposed one is none. Common practice, no source. */
+    /** A change of less than this part of the proposed one is none, one that misses it by less is it. Common practice, no source. */
     private static final double STIR = 0.2;
 
     private Following() {}
@@ -71,12 +69,11 @@ public final class Following {
     static Kept kept(double present, Interval proposed, double since) {
         double asked = proposed.mid() - present;
         double done = since - present;
-        if (proposed.low() <= since && since <= proposed.high()
-                || Math.abs(since - proposed.mid()) <= NEAR * Math.abs(proposed.mid())) {
-            return Kept.FOLLOWED;
-        }
         if (Math.abs(done) < STIR * Math.abs(asked)) {
             return Kept.NOT;
+        }
+        if (proposed.low() <= since && since <= proposed.high() || Math.abs(done - asked) <= STIR * Math.abs(asked)) {
+            return Kept.FOLLOWED;
         }
         return done * asked > 0 ? Kept.PARTLY : Kept.OTHERWISE;
     }

@@ -73,8 +73,17 @@ public record Recommendation(
         }
     }
 
-    /** So many mL in all, in equal parts over so many days. */
-    public record Correction(double ml, int days) {}
+    /**
+     * So many mL in all, in equal parts over so many days, besides the daily dose.
+     *
+     * @param ml as the pump is set
+     * @param byHandMl measured by hand: what a pump that gives less or more than it is set to would truly give
+     */
+    public record Correction(double ml, int days, double byHandMl) {
+        public double mlADay() {
+            return ml / days;
+        }
+    }
 
     /** Why no dose is proposed and what would lift it. */
     public record Withheld(Reason reason, String message, String wouldLift) {}

@@ -34,9 +34,22 @@ final class SupplyActions {
         String what = late
                 ? "Fill up " + supply.additive() + " by " + empty
                 : "Order " + supply.additive() + " by " + orderBy;
-        String why = "about " + Phrases.ml(supply.mlLeft().orElse(0)) + " are left; at " + Phrases.ml(supply.mlPerDay())
-                + " a day the container is empty on " + empty;
+        String why = "about " + Phrases.ml(supply.mlLeft().orElse(0)) + " are left; " + going(supply)
+                + " the container is empty on " + empty + unchanged(supply, empty);
         return Optional.of(action(supply, late ? Urgency.SOON : Urgency.MONTH, what, why));
+    }
+
+    private static String going(Supply supply) {
+        String once = supply.correctionMl() > 0 ? " and " + Phrases.ml(supply.correctionMl()) + " besides" : "";
+        return "at " + Phrases.ml(supply.aheadMlPerDay()) + " a day" + once
+                + (supply.isToChange() ? ", as proposed," : "");
+    }
+
+    private static String unchanged(Supply supply, LocalDate empty) {
+        return supply.emptyUnchanged()
+                .filter(day -> !day.equals(empty))
+                .map(day -> " (as the pump is set, " + Phrases.ml(supply.mlPerDay()) + " a day: on " + day + ")")
+                .orElse("");
     }
 
     private static Action calibrate(Supply supply, double delivered) {

@@ -21,7 +21,8 @@ public final class CareActions {
     /** The advice with the actions of new tanks, treated animals and moves in their places. */
     public static Advice amend(Advice advice, Care care) {
         List<Action> actions = new ArrayList<>(advice.actions().stream()
-                .filter(a -> !isOfEmptyNewTank(a, care))
+                .filter(a -> !isOfEmptyNewTank(a, care) && !isOfUnready(a, care))
+                .map(a -> isOfTreatedWater(a, care) ? asked(a) : a)
                 .toList());
         care.dangers().stream()
                 .filter(d -> actions.stream().noneMatch(a -> isSame(a, d)))
@@ -44,6 +45,39 @@ public final class CareActions {
     private static boolean isOfEmptyNewTank(Action action, Care care) {
         return action.parameter().filter(p -> p.kind() == Parameter.Kind.TOXIN).isPresent()
                 && care.newTanks().stream().anyMatch(t -> t.tank().equals(action.tank()) && !t.animals());
+    }
+
+    /** Nitrate and phosphate of a tank that is not ready yet are what ammonia and food turn into: nothing to bring down or up. */
+    private static boolean isOfUnready(Action action, Care care) {
+        return action.parameter()
+                        .filter(p -> p.kind() == Parameter.Kind.NUTRIENT)
+                        .isPresent()
+                && care.newTanks().stream()
+                        .anyMatch(t ->
+                                t.tank().equals(action.tank()) && t.readyOn().isEmpty());
+    }
+
+    /** Salinity out of its range while a course of treatment runs: low salinity may be part of it. */
+    private static boolean isOfTreatedWater(Action action, Care care) {
+        return action.parameter().filter(p -> p.id().equals("salinity")).isPresent()
+                && care.courses().stream().anyMatch(c -> c.running() && c.tank().equals(action.tank()));
+    }
+
+    /** No alarm, for it may be meant; no silence either, for it may not. */
+    private static Action asked(Action action) {
+        List<String> why = new ArrayList<>(action.why());
+        why.add(
+                "a course of treatment is running in this tank, and its salinity may be kept so on purpose; if not, check it with "
+                        + "a second instrument and bring it back slowly");
+        return new Action(
+                Urgency.HANDY,
+                action.tank(),
+                action.parameter(),
+                "If this salinity is meant for the treatment, enter it as the tank's range in the setup workbook, sheet Targets",
+                why,
+                action.sure(),
+                action.caution(),
+                action.restsOn());
     }
 
     private static boolean isSame(Action action, Danger danger) {

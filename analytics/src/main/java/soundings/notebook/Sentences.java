@@ -82,8 +82,9 @@ final class Sentences {
                 .ifPresent(p -> parts.add("set " + name + " to " + Figures.number(p.mid(), millilitres(p)) + " mL a day"
                         + present(r, millilitres(p))));
         r.correction()
-                .ifPresent(c -> parts.add("add " + Figures.number(c.ml(), 0) + " mL of " + name + " once, over "
-                        + Figures.count(c.days(), "day", "days")));
+                .ifPresent(c ->
+                        parts.add((c.days() == 1 ? "on the first day" : "on each of the first " + c.days() + " days")
+                                + " add " + Figures.number(c.mlADay(), c.mlADay() < 10 ? 2 : 1) + " mL of " + name));
         return Figures.capital(String.join("; ", parts));
     }
 

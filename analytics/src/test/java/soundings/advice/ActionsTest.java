@@ -43,8 +43,8 @@ class ActionsTest {
         assertThat(actions).anySatisfy(a -> {
             assertThat(a.what())
                     .isEqualTo(
-                            "Dose 21.6 mL of Soda a day in place of 9.00, and give 36.0 mL of Soda once, over 2 days, "
-                                    + "to raise alkalinity");
+                            "Dose 21.6 mL of Soda a day in place of 9.00; besides, on each of the first 2 days give 18.0 mL of Soda "
+                                    + "more, by the pump or by hand, 36.0 mL in all, to raise alkalinity");
             assertThat(a.urgency()).isEqualTo(Urgency.SOON);
         });
         assertThat(actions)

@@ -69,6 +69,30 @@ class DosingTest {
     }
 
     @Test
+    void a_dose_called_wrong_is_left_alone_where_the_difference_does_not_matter() {
+        History history = dosedLog().history(NINETY_LITRES);
+
+        Advice advice = Given.advice(history, use(history, 0.505, 0.001, 9.4, 0.5));
+
+        // 0.005 dKH a day are 0.15 in 30 days, of a range 2 wide; with either dose the level stays above it
+        assertThat(Given.judged(advice, ALKALINITY).verdict()).isEqualTo(Verdict.OVER_DOSED);
+        assertThat(only(advice, ALKALINITY).proposedMlPerDay()).isEmpty();
+    }
+
+    @Test
+    void a_level_out_of_its_range_is_not_said_to_leave_it() {
+        History history = dosedLog().history(NINETY_LITRES);
+
+        Recommendation in = only(Given.advice(history, use(history, 0.55, 0.02, 8.0, 0.5)), ALKALINITY);
+        Recommendation out = only(Given.advice(history, use(history, 0.55, 0.02, 6.0, 0.5)), ALKALINITY);
+
+        assertThat(in.why()).anyMatch(w -> w.startsWith("if nothing changes, it is out of its range within 30 days"));
+        assertThat(out.why())
+                .noneMatch(w -> w.contains("within 30 days"))
+                .anyMatch(w -> w.startsWith("it is out of its range now, and if nothing changes still is in 30 days"));
+    }
+
+    @Test
     void a_pump_that_gives_less_than_it_is_set_to_must_be_set_higher() {
         Setup.Pump pump = new Setup.Pump(
                 "",

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import soundings.estimate.Estimate;
 import soundings.history.History;
 import soundings.setup.Setup;
 
@@ -53,6 +54,35 @@ class SuppliesTest {
 
         assertThat(supply.mlLeft().orElseThrow()).isCloseTo(420, within(1e-9));
         assertThat(supply.delivered().orElseThrow()).isCloseTo(0.8, within(1e-12));
+    }
+
+    @Test
+    void a_container_is_emptied_by_what_is_proposed_and_the_present_setting_stands_beside() {
+        Setup setup = setup(pump("Soda", 4, 500, 29, 100, 80));
+        History history = log().rate("Soda", 0, 9)
+                .readings(ALKALINITY, 0, 3, 8, 7.8, 7.6, 7.4, 7.2, 7, 6.8, 6.6, 6.4, 6.2, 6)
+                .history(setup);
+        Estimate estimate = Given.estimate(history.asOf(), ALKALINITY, 6, 0.1, 1.2, 0.05, 9 * 0.8 * 5 / 90);
+
+        Advice advice = Given.advice(history, estimate);
+
+        Supply supply = advice.supplies().get(0);
+        // day 30; one day at 9 * 0.8 = 7.2 mL out of 500: 492.8 left
+        // 1.2 * 90 / 5 / 0.8 = 27 mL a day to be set, of which 21.6 go out; 2 dKH once: 36 mL by hand, 45 by the pump
+        assertThat(supply.proposedMlPerDay().orElseThrow()).isCloseTo(27, within(1e-9));
+        assertThat(supply.correctionMl()).isCloseTo(45, within(1e-9));
+        // (492.8 - 36) / 21.6 = 21 whole days; 492.8 / 7.2 = 68
+        assertThat(supply.emptyOn()).hasValue(FIRST.plusDays(30 + 22));
+        assertThat(supply.emptyUnchanged()).hasValue(FIRST.plusDays(30 + 69));
+        assertThat(advice.plans().get(0).doses()).allSatisfy(d -> {
+            assertThat(d.ml()).isCloseTo(9 / 4.0, within(1e-9));
+            assertThat(d.proposedMl()).isCloseTo(27 / 4.0, within(1e-9));
+        });
+        assertThat(advice.actions())
+                .anySatisfy(a -> assertThat(a.why())
+                        .anySatisfy(w -> assertThat(w)
+                                .contains("at 27.0 mL a day and 45.0 mL besides, as proposed,")
+                                .contains("as the pump is set, 9.00 mL a day")));
     }
 
     @Test

@@ -364,7 +364,7 @@ public final class MarineClub {
                         "Carbonate solution",
                         OptionalDouble.of(65),
                         Optional.of(new Interval(69, 65.5, 72.6)),
-                        Optional.of(new Recommendation.Correction(90, 3)),
+                        Optional.of(new Recommendation.Correction(90, 3, 90)),
                         List.of(
                                 "the tank uses 1.38 dKH a day and the dose puts in 1.30",
                                 "left alone, alkalinity leaves its range within 30 days in 8 of 10 cases"),
@@ -437,12 +437,15 @@ public final class MarineClub {
                 "Display",
                 "Carbonate solution",
                 65,
+                OptionalDouble.empty(),
+                0,
                 OptionalDouble.of(12),
                 OptionalDouble.of(5.42),
                 OptionalDouble.of(0.94),
                 OptionalDouble.of(5000),
                 OptionalDouble.of(1830),
                 Optional.of(AS_OF.plusDays(29)),
+                Optional.empty(),
                 Optional.of(AS_OF.plusDays(22)),
                 "Pumps!A2"));
     }
@@ -451,8 +454,8 @@ public final class MarineClub {
         return List.of(new DayPlan(
                 "Display",
                 List.of(
-                        new DayPlan.Dose(LocalTime.of(0, 30), "Carbonate solution", 5.42),
-                        new DayPlan.Dose(LocalTime.of(2, 30), "Carbonate solution", 5.42)),
+                        new DayPlan.Dose(LocalTime.of(0, 30), "Carbonate solution", 5.42, 5.42),
+                        new DayPlan.Dose(LocalTime.of(2, 30), "Carbonate solution", 5.42, 5.42)),
                 1440));
     }
 
