@@ -32,7 +32,7 @@ final class Dosing {
         return feeds.stream()
                 .findFirst()
                 .filter(f -> f.isOn() || isWanted(judgement))
-                .map(f -> recommendation(matter, f, others(feeds, matter), judgement));
+                .map(f -> recommendation(matter, f, others(feeds, matter)));
     }
 
     private static boolean isWanted(Judgement judgement) {
@@ -49,7 +49,7 @@ final class Dosing {
                 : OptionalDouble.empty();
     }
 
-    private static Recommendation recommendation(Matter matter, Feed feed, OptionalDouble others, Judgement judgement) {
+    private static Recommendation recommendation(Matter matter, Feed feed, OptionalDouble others) {
         Optional<Withheld> refusal = Refusals.of(matter, feed);
         Optional<Interval> use = matter.estimate().flatMap(Estimate::use);
         if (refusal.isPresent() || use.isEmpty() || others.isEmpty()) {

@@ -1,6 +1,7 @@
 package soundings.xlsx;
 
 import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
@@ -140,14 +141,11 @@ final class Faces {
     }
 
     static XSSFColor colour(String hex) {
-        return new XSSFColor(rgb(hex), null);
+        return new XSSFColor(argb(hex), null);
     }
 
-    static byte[] rgb(String hex) {
-        return new byte[] {
-            (byte) Integer.parseInt(hex.substring(0, 2), 16),
-            (byte) Integer.parseInt(hex.substring(2, 4), 16),
-            (byte) Integer.parseInt(hex.substring(4, 6), 16)
-        };
+    /** Four bytes, the first for opaque: ST_UnsignedIntHex, ECMA-376 part 1, 18.18.86. */
+    private static byte[] argb(String hex) {
+        return HexFormat.of().parseHex("FF" + hex);
     }
 }

@@ -16,6 +16,7 @@ final class Page {
     private final SheetRows rows = new SheetRows();
     private final List<Integer> widths;
     private final List<Link> links = new ArrayList<>();
+    private final DrawingPart drawing = new DrawingPart();
 
     /** @param widths of the columns, in characters */
     Page(XSSFSheet sheet, Faces faces, List<Integer> widths) {
@@ -37,6 +38,10 @@ final class Page {
 
     SheetRows rows() {
         return rows;
+    }
+
+    DrawingPart drawing() {
+        return drawing;
     }
 
     Faces faces() {

@@ -54,6 +54,11 @@ final class Pages {
         }
     }
 
+    /** Puts every sheet's charts in. */
+    void draw() {
+        pages.forEach(page -> page.drawing().putInto(page.sheet()));
+    }
+
     /** Every sheet's rows by the entry of the package they belong in. */
     Map<String, SheetRows> rows() {
         Map<String, SheetRows> rows = new HashMap<>();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import soundings.notebook.ActionList;
 import soundings.notebook.ChartItem;
 import soundings.notebook.ChartSpec;
@@ -176,16 +175,20 @@ final class SectionPage {
         page.rows().next();
         pages.standsHere(chart.id(), page);
         page.line(chart.finding(), Face.Part.PROSE);
-        ChartDrawing.draw(page, room(CHART_ROWS), chart, chart.panel(), charts);
-        chart.strip().ifPresent(strip -> ChartDrawing.draw(page, room(STRIP_ROWS), chart, strip, charts));
+        draw(chart, chart.panel(), CHART_ROWS);
+        chart.strip().ifPresent(strip -> draw(chart, strip, STRIP_ROWS));
         return true;
     }
 
+    private void draw(ChartSpec.TimeChart chart, ChartSpec.Panel panel, int rows) {
+        page.drawing().add(room(rows), ChartDrawing.told(chart, panel), ChartDrawing.of(chart, panel, charts));
+    }
+
     /** Leaves rows free and gives the frame that covers them. */
-    private XSSFClientAnchor room(int rows) {
+    private DrawingPart.Room room(int rows) {
         int first = page.rows().rowCount();
         page.rows().skip(rows);
-        return new XSSFClientAnchor(0, 0, 0, 0, 0, first, page.columnsFor(CHART_WIDTH), first + rows);
+        return new DrawingPart.Room(first, first + rows, page.columnsFor(CHART_WIDTH));
     }
 
     /** The long tables of these parts, in order. */

@@ -69,7 +69,9 @@ final class SheetRows {
         if (text.isEmpty()) {
             return blank(column, style);
         }
-        cell(column, style).append(" t=\"inlineStr\"><is><t xml:space=\"preserve\">");
+        String space =
+                text.strip().length() == text.length() && text.indexOf('\n') < 0 ? "" : " xml:space=\"preserve\"";
+        cell(column, style).append(" t=\"inlineStr\"><is><t").append(space).append('>');
         escape(CellText.holdable(text));
         xml.append("</t></is></c>");
         return this;

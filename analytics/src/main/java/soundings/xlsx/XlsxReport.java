@@ -80,6 +80,7 @@ public final class XlsxReport {
         }
         charts.finish(pages);
         pages.link();
+        pages.draw();
         pages.workbook().setForceFormulaRecalculation(true);
         pages.workbook().setActiveSheet(0);
     }
