@@ -58,6 +58,9 @@ public final class Advising {
                                 .flatMap(d -> d.additive().stream())
                                 .map(Setup.Additive::parameter))
                 .forEach(met::add);
-        return reference.parameters().stream().filter(met::contains).toList();
+        return reference.parameters().stream()
+                .filter(met::contains)
+                .filter(Parameter::isOfTheWater)
+                .toList();
     }
 }

@@ -66,7 +66,7 @@ record Matter(History history, TankHistory tank, Parameter parameter, Estimates 
             case ION -> 21;
             case TRACE -> 60;
             case NUTRIENT -> 30;
-            case TOXIN, CONDITION -> 14;
+            case TOXIN, CONDITION, LIGHT -> 14;
         };
     }
 

@@ -10,7 +10,7 @@ public final class Caring {
 
     public static Care of(History history, Plans plans, Reference reference) {
         Rules rules = new Rules(reference);
-        List<Course> courses = Courses.of(history, plans.treatments());
+        List<Course> courses = Courses.of(history, plans.treatments(), new Vocabulary(reference));
         return new Care(
                 NewTanks.of(history, plans, rules),
                 courses,

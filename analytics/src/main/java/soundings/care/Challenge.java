@@ -19,7 +19,6 @@ import soundings.log.Reading;
  * @param mgPerLitre as noted, empty where the note does not say
  */
 public record Challenge(LocalDate on, OptionalDouble mgPerLitre, Outcome outcome, AsWritten at) {
-    private static final Pattern WORD = Pattern.compile("\\bchallenge", Pattern.CASE_INSENSITIVE);
     private static final Pattern AMOUNT =
             Pattern.compile("(\\d+(?:[.,]\\d{1,2})?)\\s*(?:mg\\s*/\\s*l|ppm)", Pattern.CASE_INSENSITIVE);
 
@@ -36,13 +35,14 @@ public record Challenge(LocalDate on, OptionalDouble mgPerLitre, Outcome outcome
 
     /** All of a tank's, oldest first, one a day. */
     static List<Challenge> of(TankHistory tank, LocalDate asOf, Rules rules) {
+        Vocabulary words = new Vocabulary(rules.reference());
         Stream<Challenge> noted = tank.remarks().stream()
-                .filter(r -> WORD.matcher(r.text()).find())
+                .filter(r -> words.speaksOfChallenge(r.text()))
                 .map(r -> of(tank, r.date(), r.text(), r.at(), asOf, rules));
         Stream<Challenge> read = tank.findSeries(rules.parameter("ammonia")).stream()
                 .flatMap(s -> s.points().stream())
                 .map(Point::reading)
-                .filter(r -> WORD.matcher(r.at().text()).find())
+                .filter(r -> words.speaksOfChallenge(r.at().text()))
                 .map(r -> of(tank, r.date(), r.at().text(), r.at(), asOf, rules));
         List<Challenge> all = Stream.concat(noted, read)
                 .filter(c -> !c.on().isAfter(asOf))

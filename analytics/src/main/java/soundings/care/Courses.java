@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import soundings.care.Plans.Treatment;
 import soundings.history.History;
@@ -18,22 +17,25 @@ final class Courses {
     /** Days without a note of a dose after which the next one belongs to another course; common practice, no source. */
     private static final int PAUSE = 14;
 
-    private static final Pattern DAY =
-            Pattern.compile("\\bday\\s*#?\\s*(\\d{1,3})\\b(?!\\s*(?:old|s\\b))", Pattern.CASE_INSENSITIVE);
-    private static final Pattern ENDED = Pattern.compile(
-            "\\b(?:treatment|course|medicine|medication)\\s+(?:has\\s+|is\\s+|was\\s+)?(?:ended|finished|stopped|over|complete|completed|done)\\b"
-                    + "|\\b(?:ended|finished|stopped|completed)\\s+(?:the\\s+)?(?:treatment|course|medicine|medication)\\b",
-            Pattern.CASE_INSENSITIVE);
+    private final History history;
+    private final Vocabulary words;
 
-    private Courses() {}
+    private Courses(History history, Vocabulary words) {
+        this.history = history;
+        this.words = words;
+    }
 
-    static List<Course> of(History history, List<Treatment> plans) {
+    static List<Course> of(History history, List<Treatment> plans, Vocabulary words) {
+        return new Courses(history, words).of(plans);
+    }
+
+    private List<Course> of(List<Treatment> plans) {
         List<Course> all = new ArrayList<>();
         for (TankHistory tank : history.tanks()) {
             List<Treatment> own = plans.stream()
                     .filter(p -> Where.same(history.setup(), p.tank(), tank.tank()))
                     .toList();
-            all.addAll(own.isEmpty() ? fromNotes(history, tank) : fromPlans(history, tank, own));
+            all.addAll(own.isEmpty() ? fromNotes(tank) : fromPlans(tank, own));
         }
         all.sort(Comparator.comparing(Course::started)
                 .thenComparing(Course::tank)
@@ -41,26 +43,25 @@ final class Courses {
         return all;
     }
 
-    private static List<Course> fromPlans(History history, TankHistory tank, List<Treatment> plans) {
+    private List<Course> fromPlans(TankHistory tank, List<Treatment> plans) {
         List<Course> all = new ArrayList<>();
         for (Treatment plan : plans) {
             Optional<LocalDate> first = plan.started()
                     .or(() -> doses(tank, plan).stream().map(Given::on).findFirst());
             first.filter(f -> !f.isAfter(history.asOf()))
-                    .ifPresent(f -> all.add(
-                            course(history, tank, plan, f, plan.started().isPresent())));
+                    .ifPresent(f -> all.add(course(tank, plan, f, plan.started().isPresent())));
         }
         return all;
     }
 
     /** Two doses within a fortnight make a course; one is a bath. */
-    private static List<Course> fromNotes(History history, TankHistory tank) {
+    private List<Course> fromNotes(TankHistory tank) {
         Treatment blank = blank(tank.tank());
         List<Course> all = new ArrayList<>();
         List<LocalDate> run = new ArrayList<>();
         List<LocalDate> days = Note.of(tank).stream()
                 .filter(n -> n.kinds().contains("treatment"))
-                .flatMap(n -> Given.read(n, blank, tank.litres()).stream())
+                .flatMap(n -> Given.read(n, blank, tank.litres(), words).stream())
                 .map(Given::on)
                 .filter(d -> !d.isAfter(history.asOf()))
                 .distinct()
@@ -72,7 +73,7 @@ final class Courses {
             if (ends && run.size() > 1) {
                 Optional<LocalDate> end =
                         Optional.of(run.get(run.size() - 1).plusDays(PAUSE)).filter(e -> e.isBefore(history.asOf()));
-                all.add(course(history, tank, blank(tank.tank(), end), run.get(0), false));
+                all.add(course(tank, blank(tank.tank(), end), run.get(0), false));
             }
             if (ends) {
                 run.clear();
@@ -93,7 +94,7 @@ final class Courses {
         return new Treatment(tank, "", "", Optional.empty(), ended, none, "", none, none, none, "", "");
     }
 
-    private static Course course(History history, TankHistory tank, Treatment plan, LocalDate started, boolean stated) {
+    private Course course(TankHistory tank, Treatment plan, LocalDate started, boolean stated) {
         Optional<LocalDate> ended = plan.ended().or(() -> saidEnded(tank, started));
         LocalDate until = ended.filter(e -> !e.isAfter(history.asOf())).orElse(history.asOf());
         boolean running = ended.isEmpty() || ended.get().isAfter(history.asOf());
@@ -102,7 +103,7 @@ final class Courses {
                 .toList();
         List<Given> doses = withFirst(tank, plan, started, stated, notes);
         Levels levels = Levels.of(tank, doses, until);
-        List<Sign> signs = Sign.of(notes);
+        List<Sign> signs = Sign.of(notes, words);
         return new Course(
                 plan,
                 tank.tank(),
@@ -122,17 +123,17 @@ final class Courses {
                 tank.litres());
     }
 
-    private static List<Given> doses(TankHistory tank, Treatment plan) {
+    private List<Given> doses(TankHistory tank, Treatment plan) {
         return Note.of(tank).stream()
-                .flatMap(n -> Given.read(n, plan, tank.litres()).stream())
+                .flatMap(n -> Given.read(n, plan, tank.litres(), words).stream())
                 .toList();
     }
 
     /** Of what a day's notes say of doses the first counts; a course that stands in the setup began with a dose. */
-    private static List<Given> withFirst(
+    private List<Given> withFirst(
             TankHistory tank, Treatment plan, LocalDate started, boolean stated, List<Note> notes) {
         List<Given> doses = new ArrayList<>(notes.stream()
-                .flatMap(n -> Given.read(n, plan, tank.litres()).stream())
+                .flatMap(n -> Given.read(n, plan, tank.litres(), words).stream())
                 .toList());
         tank.doses().stream()
                 .filter(d -> !plan.medicine().isEmpty() && d.name().equalsIgnoreCase(plan.medicine()))
@@ -147,10 +148,10 @@ final class Courses {
         return doses;
     }
 
-    private static Optional<LocalDate> saidEnded(TankHistory tank, LocalDate started) {
+    private Optional<LocalDate> saidEnded(TankHistory tank, LocalDate started) {
         return Note.of(tank).stream()
-                .filter(n ->
-                        !n.on().isBefore(started) && ENDED.matcher(n.text()).find())
+                .filter(n -> !n.on().isBefore(started)
+                        && words.ended.matcher(Vocabulary.folded(n.text())).find())
                 .map(Note::on)
                 .findFirst();
     }
@@ -165,10 +166,10 @@ final class Courses {
                 .toList();
     }
 
-    private static List<Course.Dispute> disputes(List<Note> notes, LocalDate started) {
+    private List<Course.Dispute> disputes(List<Note> notes, LocalDate started) {
         List<Course.Dispute> all = new ArrayList<>();
         for (Note note : notes) {
-            Matcher day = DAY.matcher(note.text());
+            Matcher day = words.day.matcher(Vocabulary.folded(note.text()));
             long isDay = java.time.temporal.ChronoUnit.DAYS.between(started, note.on()) + 1;
             if (day.find() && Integer.parseInt(day.group(1)) != isDay) {
                 all.add(new Course.Dispute(

@@ -14,7 +14,8 @@ import soundings.log.Reading;
 
 /** Ammonia and nitrite that harm, in tanks with animals, tested lately. */
 final class Dangers {
-    private static final Set<String> ANIMALS = Set.of("added", "feeding", "loss", "spawn", "treatment", "symptom");
+    private static final Set<String> ANIMALS =
+            Set.of("added", "feeding", "loss", "spawn", "treatment", "symptom", "condition");
 
     private Dangers() {}
 

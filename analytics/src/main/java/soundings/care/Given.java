@@ -17,25 +17,19 @@ import soundings.care.Plans.Treatment;
  * @param place where it stands
  */
 public record Given(LocalDate on, OptionalDouble milligrams, String written, boolean assumed, String place) {
-    private static final int ANY = Pattern.CASE_INSENSITIVE;
-    private static final Pattern GIVEN =
-            Pattern.compile("\\b(?:re-?)?(?:dose|dosed|gave|given|treated|medicated|administered)\\b", ANY);
-    private static final Pattern NOT_GIVEN = Pattern.compile(
-            "\\b(?:no|not|next|skip\\w*|miss\\w*|forgot\\w*|tomorrow|order\\w*|plan\\w*|will|should|due|before|ask\\w*|maybe)\\b"
-                    + "|\\bdo(?:es)?n'?t\\b|\\?",
-            ANY);
     private static final Pattern AMOUNT = Pattern.compile(
-            "(?<![\\d.,])(\\d+(?:[.,]\\d+)?)\\s*(mg|milligrams?|g|grams?|ml|drops?)\\b(?!\\s*/\\s*l)", ANY);
+            "(?<![\\d.,])(\\d+(?:[.,]\\d+)?)\\s*(mg|milligrams?|g|grams?|ml|drops?|gramm|tropfen|gouttes?|gramos?|gotas?|gram|druppels?)\\b(?!\\s*/\\s*l)",
+            Pattern.CASE_INSENSITIVE);
 
     /** Reads a clause of a note; a clause that only speaks of a dose is none. */
-    static Optional<Given> read(Note note, Treatment plan, OptionalDouble litres) {
-        for (String clause : note.text().split("[;.!\\n](?=\\s|$)|\\bthen\\b")) {
-            boolean named = !plan.medicine().isEmpty()
-                    && clause.toLowerCase(Locale.ROOT).contains(plan.medicine().toLowerCase(Locale.ROOT));
+    static Optional<Given> read(Note note, Treatment plan, OptionalDouble litres, Vocabulary words) {
+        for (String clause : words.clauses.split(note.text())) {
+            String folded = Vocabulary.folded(clause);
+            boolean named = !plan.medicine().isEmpty() && folded.contains(Vocabulary.folded(plan.medicine()));
             Matcher amount = AMOUNT.matcher(clause);
             boolean weighed = amount.find();
-            boolean given = GIVEN.matcher(clause).find() || (named && weighed);
-            if (given && !NOT_GIVEN.matcher(clause).find()) {
+            boolean given = words.given.matcher(folded).find() || (named && weighed);
+            if (given && !words.notGiven.matcher(folded).find()) {
                 return Optional.of(
                         weighed
                                 ? new Given(

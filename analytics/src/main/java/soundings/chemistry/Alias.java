@@ -27,6 +27,8 @@ public record Alias(String text, Kind kind, String means, String scope) {
         /** A piece of equipment. Means its id among the parts. */
         PART,
         /** A place in a tank, for light. */
-        PLACE
+        PLACE,
+        /** A word of treated animals and new tanks: a sign of illness, its absence, a dose given, the end of a course. */
+        CARE
     }
 }

@@ -29,12 +29,19 @@ public record Parameter(
         NUTRIENT,
         /** Poison of a young or crowded tank: ammonia, nitrite. */
         TOXIN,
-        /** Not a mass balance: temperature, pH, salinity, light. */
-        CONDITION
+        /** Not a mass balance: temperature, pH, salinity. */
+        CONDITION,
+        /** Of a place in the tank and not of its water: readings at two places make no series. */
+        LIGHT
     }
 
     /** Whether a mass balance (dose in, water change, use) describes it. */
     public boolean balances() {
-        return kind != Kind.CONDITION;
+        return isOfTheWater() && kind != Kind.CONDITION;
+    }
+
+    /** Whether all of a tank's readings of it tell of one thing. */
+    public boolean isOfTheWater() {
+        return kind != Kind.LIGHT;
     }
 }

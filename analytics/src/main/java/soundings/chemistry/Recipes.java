@@ -101,7 +101,9 @@ public final class Recipes {
         for (String part : text.split(AND)) {
             Optional<Measured> strength = measured(part);
             if (strength.isEmpty()) {
-                return ingredients.ofStrength(written, text, assumptions).orElseThrow(() -> unclear(text));
+                return ingredients
+                        .ofStrength(written, text, assumptions)
+                        .orElseThrow(() -> new Unreadable(missing(text)));
             }
             rises.put(strength.get().parameter().id(), strength.get().canonical() / 1000);
         }
@@ -141,6 +143,20 @@ public final class Recipes {
 
     private double volume(String unit) {
         return Volumes.millilitres(unit, assumptions);
+    }
+
+    /** What a recipe lacks that is neither a weight in a volume nor a strength. */
+    private String missing(String text) {
+        boolean weight = text.matches("(?i).*\\d\\s*(k?g|mg|ug|mcg|oz|lbs?|grams?)\\b.*");
+        boolean volume = text.matches("(?i).*\\d\\s*(m?l|litres?|liters?|gallons?|gal)\\b.*|.*/\\s*m?l\\b.*");
+        String what = weight && volume
+                ? "what is dissolved is not known by this name"
+                : weight
+                        ? "the volume it is made up to is missing"
+                        : volume
+                                ? "the weight of what is dissolved is missing"
+                                : "weight and volume are missing, and a name does not tell the strength";
+        return what + "; " + FORMS;
     }
 
     private static Unreadable unclear(String part) {

@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.stream.Stream;
 import soundings.advice.Action;
 import soundings.advice.Action.Urgency;
 import soundings.findings.Findings;
@@ -86,13 +85,8 @@ record ClubLine(
     }
 
     private static int cellsAside(Findings findings) {
-        return (int) Stream.of(
-                        findings.history().setup().issues(),
-                        findings.log().issues(),
-                        findings.history().issues())
-                .flatMap(List::stream)
+        return (int) findings.issues().stream()
                 .filter(i -> i.severity() != Issue.Severity.NOTE)
-                .distinct()
                 .count();
     }
 

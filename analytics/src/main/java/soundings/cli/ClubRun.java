@@ -98,7 +98,7 @@ final class ClubRun {
             return ClubLine.of(log, reported.written().get(0), reported.findings(), settings.today());
         } catch (RuntimeException e) {
             console.progressDone();
-            return failed(log, Main.isKeepers(e) ? String.valueOf(e.getMessage()) : "a fault of the program: " + e);
+            return failed(log, Main.problem(e));
         }
     }
 

@@ -39,6 +39,13 @@ final class Console {
         }
     }
 
+    /** Said to whoever sits at a terminal, and to nobody else: what goes into a pipe or a file stays as it is. */
+    synchronized void said(String line) {
+        if (terminal && !quiet) {
+            err.println(line);
+        }
+    }
+
     /** What is going on, for someone who waits at a terminal; overwritten by the next. */
     synchronized void progress(String line) {
         if (terminal && !quiet) {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import soundings.Analysis;
 import soundings.findings.Findings;
@@ -27,20 +27,8 @@ final class InspectCommand implements Callable<Integer> {
     @Parameters(paramLabel = "LOG", description = "the test log")
     private Path log = Path.of("");
 
-    @Option(
-            names = "--setup",
-            paramLabel = "FILE",
-            description = "the setup workbook (default: the one beside the log)")
-    private Optional<Path> setup = Optional.empty();
-
-    @Option(names = "--json", paramLabel = "FILE", description = "also write the results as JSON; - is standard output")
-    private Optional<String> json = Optional.empty();
-
-    @Option(names = "--password", paramLabel = "WORD", description = "the password of a protected workbook")
-    private Optional<String> password = Optional.empty();
-
-    @Option(names = "--quiet", description = "say only what could not be done")
-    private boolean quiet;
+    @Mixin
+    private LogOptions of = new LogOptions();
 
     InspectCommand(Console console, Clock clock) {
         this.console = console;
@@ -49,20 +37,20 @@ final class InspectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        console.quiet(quiet);
-        Opened opened = Opened.of(log, setup, password);
+        console.quiet(of.quiet());
+        Opened opened = Opened.of(log, of.setup(), of.password());
         Findings findings = Analysis.of(
                 opened.book(),
                 opened.setup(),
                 opened.provenance(""),
                 ReferenceTables.load(),
                 new Settings(LocalDate.now(clock), Optional.empty()));
-        boolean toScreen = json.filter("-"::equals).isPresent();
+        boolean toScreen = of.json().filter("-"::equals).isPresent();
         if (!toScreen) {
             List<String> lines = Inspection.lines(opened.book(), findings);
             lines.forEach(console::result);
         }
-        json.ifPresent(target -> {
+        of.json().ifPresent(target -> {
             if (toScreen) {
                 console.result(Text.of(to -> ResultsJson.write(findings, to)));
             } else {

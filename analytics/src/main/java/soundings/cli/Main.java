@@ -63,18 +63,17 @@ public final class Main implements Runnable {
         return line.execute(args);
     }
 
-    /** Whether the message is meant for the keeper: something about their files, not a fault of the program. */
-    static boolean isKeepers(Exception e) {
-        return e instanceof UnreadableWorkbook || e instanceof TemplateProblem || e instanceof CannotDo;
+    /** What is said of a failure: the keeper's own words where it is about their files, else that the program is at fault, and where. */
+    static String problem(Exception e) {
+        boolean keepers = e instanceof UnreadableWorkbook || e instanceof TemplateProblem || e instanceof CannotDo;
+        return keepers
+                ? String.valueOf(e.getMessage())
+                : "this is a fault of the program, not of your log: " + e + ", at "
+                        + (e.getStackTrace().length > 0 ? e.getStackTrace()[0] : "an unknown place");
     }
 
     private static int said(Exception e, Console console) {
-        if (isKeepers(e)) {
-            console.problem(String.valueOf(e.getMessage()));
-        } else {
-            console.problem("this is a fault of the program, not of your log: " + e);
-            console.problem("   at " + (e.getStackTrace().length > 0 ? e.getStackTrace()[0] : "an unknown place"));
-        }
+        console.problem(problem(e));
         return NOT_DONE;
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -35,6 +36,7 @@ final class ReportCommand implements Callable<Integer> {
     @Option(
             names = "--month",
             paramLabel = "YYYY-MM",
+            converter = Month.class,
             description = "the month to report (default: the last one with a reading)")
     private Optional<YearMonth> month = Optional.empty();
 
@@ -45,23 +47,11 @@ final class ReportCommand implements Callable<Integer> {
             description = "which notebook to run, by name or as a file of your own (default: ${DEFAULT-VALUE})")
     private String notebook = "monthly";
 
-    @Option(
-            names = "--setup",
-            paramLabel = "FILE",
-            description = "the setup workbook (default: <log>-setup.xlsx beside the log)")
-    private Optional<Path> setup = Optional.empty();
-
     @Option(names = "--out", paramLabel = "DIR", description = "where to write (default: beside the log)")
     private Optional<Path> out = Optional.empty();
 
-    @Option(names = "--json", paramLabel = "FILE", description = "also write the results as JSON; - is standard output")
-    private Optional<String> json = Optional.empty();
-
-    @Option(names = "--password", paramLabel = "WORD", description = "the password of a protected workbook")
-    private Optional<String> password = Optional.empty();
-
-    @Option(names = "--quiet", description = "say only what could not be done")
-    private boolean quiet;
+    @Mixin
+    private LogOptions of = new LogOptions();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -73,13 +63,14 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        console.quiet(quiet);
+        console.quiet(of.quiet());
         readyTheWriting();
-        ReportJob job =
-                new ReportJob(console, new Settings(LocalDate.now(clock), month), notebook, setup, out, json, password);
+        Settings settings = new Settings(LocalDate.now(clock), month);
+        ReportJob job = new ReportJob(
+                console, new ReportJob.Asked(settings, notebook, of.setup(), out, of.json(), of.password()));
         int worst = Main.DONE;
         for (Path log : logs) {
-            worst = Math.max(worst, Files.isDirectory(log) ? club(log, job) : job.runOrSay(log));
+            worst = Math.max(worst, Files.isDirectory(log) ? club(log, settings, job) : job.runOrSay(log));
         }
         return worst;
     }
@@ -91,12 +82,12 @@ final class ReportCommand implements Callable<Integer> {
         readying.start();
     }
 
-    private int club(Path folder, ReportJob job) {
-        if (json.isPresent() || setup.isPresent()) {
+    private int club(Path folder, Settings settings, ReportJob job) {
+        if (of.json().isPresent() || of.setup().isPresent()) {
             throw new ParameterException(spec.commandLine(), "--json and --setup go with one log, not with a folder");
         }
         try {
-            return new ClubRun(console, new Settings(LocalDate.now(clock), month), job, out).run(folder);
+            return new ClubRun(console, settings, job, out).run(folder);
         } catch (CannotDo e) {
             console.problem(String.valueOf(e.getMessage()));
             return Main.NOT_DONE;

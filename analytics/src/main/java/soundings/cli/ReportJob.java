@@ -16,39 +16,40 @@ import soundings.notebook.Notebooks;
 import soundings.reference.ReferenceTables;
 import soundings.results.ResultsJson;
 import soundings.setup.Settings;
-import soundings.template.TemplateProblem;
-import soundings.workbook.UnreadableWorkbook;
 import soundings.xlsx.Kept;
 import soundings.xlsx.XlsxReport;
 
 /** One run of {@code report} over one log. */
 final class ReportJob {
     private final Console console;
-    private final Settings settings;
-    private final String notebook;
-    private final Optional<Path> setup;
-    private final Optional<Path> out;
-    private final Optional<String> json;
-    private final Optional<String> password;
+    private final Asked asked;
     private final Outputs outputs;
     private final Reference reference = ReferenceTables.load();
 
-    ReportJob(
-            Console console,
+    ReportJob(Console console, Asked asked) {
+        this.console = console;
+        this.asked = asked;
+        this.outputs = new Outputs(console);
+    }
+
+    /**
+     * What the user asked for.
+     *
+     * @param notebook a name or a file
+     * @param setup empty: the one beside the log
+     * @param out empty: beside the log
+     * @param json empty: none; {@code -} is standard output
+     */
+    record Asked(
             Settings settings,
             String notebook,
             Optional<Path> setup,
             Optional<Path> out,
             Optional<String> json,
             Optional<String> password) {
-        this.console = console;
-        this.settings = settings;
-        this.notebook = notebook;
-        this.setup = setup;
-        this.out = out;
-        this.json = json;
-        this.password = password;
-        this.outputs = new Outputs(console);
+        static Asked plain(Settings settings, String notebook, Optional<Path> out) {
+            return new Asked(settings, notebook, Optional.empty(), out, Optional.empty(), Optional.empty());
+        }
     }
 
     /** Does one log, or says why not; either way the next one can follow. */
@@ -56,9 +57,9 @@ final class ReportJob {
         try {
             report(log).written().forEach(written -> console.result(written.toString()));
             return Main.DONE;
-        } catch (UnreadableWorkbook | TemplateProblem | CannotDo e) {
+        } catch (RuntimeException e) {
             console.progressDone();
-            console.problem(String.valueOf(e.getMessage()));
+            console.problem(Main.problem(e));
             return Main.NOT_DONE;
         }
     }
@@ -73,14 +74,17 @@ final class ReportJob {
     /** Does one log. */
     Reported report(Path log) {
         console.progress("reading " + log.getFileName());
-        Opened opened = Opened.of(log, setup, password);
+        Opened opened = Opened.of(log, asked.setup(), asked.password());
         console.progress("working out " + log.getFileName());
         Findings findings = Analysis.of(
                 opened.book(),
                 opened.setup(),
                 provenance(opened),
-                new Analysis.Given(reference, settings, reports(log).notes(settings.month())));
-        Checks.somethingToReport(findings, log);
+                new Analysis.Given(
+                        reference,
+                        asked.settings(),
+                        reports(log).notes(asked.settings().month())));
+        Checks.somethingToReport(findings, asked.settings().month(), log);
         console.progress("writing the report of " + log.getFileName());
         List<Path> written = write(log, findings);
         console.progressDone();
@@ -88,19 +92,19 @@ final class ReportJob {
     }
 
     private Provenance provenance(Opened opened) {
-        return opened.provenance("--notebook " + notebook
-                + settings.month().map(m -> " --month " + m).orElse(""));
+        return opened.provenance("--notebook " + asked.notebook()
+                + asked.settings().month().map(m -> " --month " + m).orElse(""));
     }
 
     private List<Path> write(Path log, Findings findings) {
-        Notebook pages = Notebooks.run(NotebookFiles.named(notebook), findings);
+        Notebook pages = Notebooks.run(NotebookFiles.named(asked.notebook()), findings);
         EarlierReports reports = reports(log);
         Path folder = reports.folder();
         String name = reports.name(findings.month());
         // The two renderings share nothing but the notebook; side by side they take the time of the slower one.
         CompletableFuture<Path> xlsx = CompletableFuture.supplyAsync(() -> writeXlsx(reports, findings.month(), pages));
         Path html = outputs.write(folder.resolve(name + ".html"), to -> Text.write(HtmlPage.of(pages), to));
-        json.ifPresent(target -> writeJson(target, findings));
+        asked.json().ifPresent(target -> writeJson(target, findings));
         return List.of(html, joined(xlsx));
     }
 
@@ -114,7 +118,7 @@ final class ReportJob {
     }
 
     private EarlierReports reports(Path log) {
-        return new EarlierReports(out.orElseGet(() -> Folders.of(log)), Opened.stem(log), console);
+        return new EarlierReports(asked.out().orElseGet(() -> Folders.of(log)), Opened.stem(log), console);
     }
 
     private static Path joined(CompletableFuture<Path> written) {

@@ -8,84 +8,85 @@ import java.nio.file.StandardWatchEventKinds;
 import java.nio.file.WatchEvent;
 import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
-import java.util.function.Predicate;
+import java.util.function.Function;
 
-/**
- * Turns the burst of events that one save makes (writes, a rename over the old file, lock files) into one call, once the
- * file has kept its size and time for {@value #STILL_MILLIS} ms.
- */
+/** Watches a folder and gives each log once for each save of it or of its setup. */
 final class SaveWatch {
-    private static final long STILL_MILLIS = 300;
+    private static final long LOOK_MILLIS = 50;
 
     private final Path folder;
-    private final Predicate<Path> wanted;
-    private final Map<Path, Stamp> moving = new HashMap<>();
-    private final Map<Path, Stamp> reported = new HashMap<>();
+    private final Function<Path, Optional<Path>> logOf;
+    private final Settling<Path> settling = new Settling<>(SaveWatch::stamp);
 
-    SaveWatch(Path folder, Predicate<Path> wanted) {
+    /** @param logOf the log that a saved file belongs to; empty where it is none of ours */
+    SaveWatch(Path folder, Function<Path, Optional<Path>> logOf) {
         this.folder = folder;
-        this.wanted = wanted;
+        this.logOf = logOf;
     }
 
-    private record Stamp(long size, long modified, long seen) {
-        boolean sameFile(Stamp other) {
-            return size == other.size && modified == other.modified;
-        }
+    /** What is done with a saved log. */
+    interface Saved {
+        /**
+         * @param last whether to say why, where it cannot be read
+         * @return false where it could not be read and is to be tried again
+         */
+        boolean report(Path log, boolean last);
     }
 
-    void forever(Consumer<Path> saved) throws IOException, InterruptedException {
+    /** @param first logs to report at once; what is saved meanwhile is not missed */
+    void forever(List<Path> first, Saved saved) throws IOException, InterruptedException {
         try (WatchService service = FileSystems.getDefault().newWatchService()) {
             folder.register(service, StandardWatchEventKinds.ENTRY_CREATE, StandardWatchEventKinds.ENTRY_MODIFY);
+            first.forEach(log -> saved.report(log, true));
             while (true) {
-                WatchKey key = moving.isEmpty() ? service.take() : service.poll(100, TimeUnit.MILLISECONDS);
+                WatchKey key = settling.isIdle() ? service.take() : service.poll(LOOK_MILLIS, TimeUnit.MILLISECONDS);
                 if (key != null) {
                     key.pollEvents().forEach(this::noted);
                     if (!key.reset()) {
                         throw new CannotDo(folder + " can no longer be watched; it was moved or removed");
                     }
                 }
-                settled(saved);
+                settling.due(now()).forEach(due -> tell(due, saved));
             }
         }
     }
 
     private void noted(WatchEvent<?> event) {
-        if (event.context() instanceof Path name && wanted.test(name)) {
-            Path file = folder.resolve(name);
-            moving.put(file, stamp(file));
+        if (event.context() instanceof Path name) {
+            logOf.apply(folder.resolve(name)).ifPresent(log -> settling.touched(log, now()));
         }
     }
 
-    private void settled(Consumer<Path> saved) {
-        for (Path file : java.util.List.copyOf(moving.keySet())) {
-            Stamp before = moving.getOrDefault(file, stamp(file));
-            Stamp now = stamp(file);
-            if (!now.sameFile(before)) {
-                moving.put(file, now);
-            } else if (now.seen() - before.seen() >= STILL_MILLIS) {
-                moving.remove(file);
-                done(file, now, saved);
-            }
+    private void tell(Settling.Due<Path> due, Saved saved) {
+        if (saved.report(due.log(), due.last())) {
+            settling.read(due.log());
+        } else {
+            settling.unreadable(due.log(), now());
         }
     }
 
-    private void done(Path file, Stamp now, Consumer<Path> saved) {
-        Stamp last = reported.put(file, now);
-        if (now.size() > 0 && (last == null || !last.sameFile(now))) {
-            saved.accept(file);
-        }
+    private static long now() {
+        return System.nanoTime() / 1_000_000;
     }
 
-    private static Stamp stamp(Path file) {
+    /** Of the log and the setup beside it, if there is one. */
+    private static Settling.Stamp stamp(Path log) {
+        Settling.Stamp one = ofFile(log);
+        Settling.Stamp two = ofFile(log.resolveSibling(Opened.stem(log) + "-setup.xlsx"));
+        return one.size() == 0
+                ? one
+                : new Settling.Stamp(one.size() + two.size(), one.modified() * 31 + two.modified());
+    }
+
+    private static Settling.Stamp ofFile(Path file) {
         try {
-            return new Stamp(
-                    Files.size(file), Files.getLastModifiedTime(file).toMillis(), System.nanoTime() / 1_000_000);
+            return new Settling.Stamp(
+                    Files.size(file), Files.getLastModifiedTime(file).toMillis());
         } catch (IOException gone) {
-            return new Stamp(0, 0, System.nanoTime() / 1_000_000);
+            return new Settling.Stamp(0, 0);
         }
     }
 }

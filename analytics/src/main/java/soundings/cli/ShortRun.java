@@ -40,6 +40,7 @@ final class ShortRun {
         return args.length > 0
                 && COMMANDS.contains(args[0])
                 && jar().endsWith(".jar")
+                && !jar().contains(java.io.File.pathSeparator)
                 && System.getProperty(DONE_BY) == null
                 && ProcessHandle.current()
                         .info()

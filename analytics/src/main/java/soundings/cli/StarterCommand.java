@@ -2,9 +2,13 @@ package soundings.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import soundings.forms.StarterWorkbook;
 import soundings.reference.ReferenceTables;
 
@@ -19,12 +23,20 @@ final class StarterCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE.xlsx", description = "where the blank log goes")
     private Path file = Path.of("");
 
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     StarterCommand(Console console) {
         this.console = console;
     }
 
     @Override
     public Integer call() {
+        if (!String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    file + ": the blank log is a workbook with lists to choose from; name a file that ends in .xlsx");
+        }
         if (Files.exists(file)) {
             throw new CannotDo(file + " exists already and is left as it is; name another file");
         }

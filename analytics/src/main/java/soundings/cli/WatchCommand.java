@@ -5,14 +5,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import soundings.setup.Settings;
+import soundings.workbook.UnreadableWorkbook;
 
 /** {@code watch}: a report at each save, until stopped. */
 @Command(
@@ -52,47 +54,49 @@ final class WatchCommand implements Callable<Integer> {
             throw new CannotDo(what + ": there is no such log or folder to watch");
         }
         Path folder = one ? Folders.of(what) : what.toAbsolutePath();
-        logs(folder, one).forEach(this::report);
-        console.notice("watching " + what + "; Ctrl-C stops it");
-        new SaveWatch(folder, LogNames::isLogOrSetup)
-                .forever(saved -> logFor(saved, one).ifPresent(this::report));
+        console.said("watching " + what + "; Ctrl-C stops it");
+        new SaveWatch(folder, saved -> logOf(saved).filter(log -> !one || isWhat(log)))
+                .forever(one ? List.of(what) : LogNames.in(folder), this::report);
         return Main.DONE;
     }
 
-    private List<Path> logs(Path folder, boolean one) throws IOException {
-        return one ? List.of(what) : LogNames.in(folder);
+    private boolean isWhat(Path log) {
+        return log.toAbsolutePath().equals(what.toAbsolutePath());
     }
 
     /** The log to report when this file was saved: itself, or the one it is the setup of. */
-    private Optional<Path> logFor(Path saved, boolean one) {
-        Path log = saved;
-        if (LogNames.isSetup(saved)) {
-            String stem = Opened.stem(saved).replaceFirst("-setup$", "");
-            try (Stream<Path> beside = Files.list(Folders.of(saved))) {
-                Optional<Path> of = beside.filter(LogNames::isLog)
-                        .filter(p -> Opened.stem(p).equals(stem))
-                        .findFirst();
-                if (of.isEmpty()) {
-                    return of;
-                }
-                log = of.get();
-            } catch (IOException e) {
-                return Optional.empty();
-            }
+    private static Optional<Path> logOf(Path saved) {
+        if (!LogNames.isSetup(saved)) {
+            return Optional.of(saved).filter(LogNames::isLog);
         }
-        boolean ours = !one || log.toAbsolutePath().equals(what.toAbsolutePath());
-        return ours ? Optional.of(log) : Optional.empty();
+        String stem = Opened.stem(saved).replaceFirst("-setup$", "");
+        try {
+            return LogNames.in(Folders.of(saved)).stream()
+                    .filter(p -> Opened.stem(p).equals(stem))
+                    .findFirst();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
     }
 
-    private void report(Path log) {
-        new ReportJob(
-                        console,
-                        new Settings(LocalDate.now(clock), Optional.empty()),
-                        notebook,
-                        Optional.empty(),
-                        out,
-                        Optional.empty(),
-                        Optional.empty())
-                .runOrSay(log);
+    private boolean report(Path log, boolean last) {
+        Settings settings = new Settings(LocalDate.now(clock), Optional.empty());
+        try {
+            ReportJob job = new ReportJob(console, ReportJob.Asked.plain(settings, notebook, out));
+            List<Path> written = job.report(log).written();
+            console.said(LocalTime.now(clock).truncatedTo(ChronoUnit.SECONDS) + " " + log.getFileName());
+            written.forEach(path -> console.result(path.toString()));
+            return true;
+        } catch (UnreadableWorkbook e) {
+            console.progressDone();
+            if (last) {
+                console.problem(Main.problem(e));
+            }
+            return last;
+        } catch (RuntimeException e) {
+            console.progressDone();
+            console.problem(Main.problem(e));
+            return true;
+        }
     }
 }

@@ -25,6 +25,7 @@ public final class Estimating {
         record Test(TankHistory tank, Series series) {}
         List<Outcome> outcomes = history.tanks().stream()
                 .flatMap(t -> t.series().stream().map(s -> new Test(t, s)))
+                .filter(t -> t.series().parameter().isOfTheWater())
                 .parallel()
                 .flatMap(t -> Stream.of(one(t.tank(), t.series(), history, reference)))
                 .toList();

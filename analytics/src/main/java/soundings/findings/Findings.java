@@ -2,6 +2,7 @@ package soundings.findings;
 
 import java.time.YearMonth;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import soundings.advice.Advice;
 import soundings.advice.Followed;
@@ -9,6 +10,7 @@ import soundings.care.Care;
 import soundings.chemistry.Reference;
 import soundings.estimate.Estimates;
 import soundings.history.History;
+import soundings.log.AsWritten;
 import soundings.log.Issue;
 import soundings.log.Log;
 import soundings.upkeep.Upkeep;
@@ -30,6 +32,8 @@ public record Findings(
         Upkeep upkeep,
         List<Followed> followed,
         Mentor mentor) {
+    private static final Pattern LIGHT = Pattern.compile("(?i)\\b(?:par|ppfd)\\b");
+
     public Findings {
         followed = List.copyOf(followed);
     }
@@ -56,10 +60,31 @@ public record Findings(
                 Mentor.NONE);
     }
 
-    /** Everything that could not be read or used as it stands, stage by stage. */
+    /** Everything that could not be read or used as it stands, each once, stage by stage. */
     public List<Issue> issues() {
         return Stream.of(history.setup().issues(), log.issues(), history.issues(), care.issues(), upkeep.issues())
                 .flatMap(List::stream)
+                .filter(i -> !isDoseOfCourse(i) && !isLight(i))
+                .distinct()
                 .toList();
+    }
+
+    /** Words that no rule of the log's reading explains and that a course of treatment counts as a dose. */
+    private boolean isDoseOfCourse(Issue issue) {
+        String place = issue.where().map(AsWritten::place).orElse("");
+        return issue.kind().equals("unreadText")
+                && care.courses().stream()
+                        .flatMap(c -> c.doses().stream())
+                        .anyMatch(g -> !g.assumed()
+                                && g.place().equals(place)
+                                && issue.message().contains(g.written()));
+    }
+
+    /** Words of light that no rule of the log's reading explains and that give a reading of a place. */
+    private boolean isLight(Issue issue) {
+        String place = issue.where().map(AsWritten::place).orElse("");
+        return issue.kind().equals("unreadText")
+                && LIGHT.matcher(issue.message()).find()
+                && upkeep.lights().stream().flatMap(l -> l.measured().stream()).anyMatch(m -> m.at().equals(place));
     }
 }

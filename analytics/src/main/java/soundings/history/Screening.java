@@ -60,7 +60,7 @@ final class Screening {
     }
 
     private void setAsideTheWorst() {
-        if (parameter.id().equals("par")) {
+        if (!parameter.isOfTheWater()) {
             return;
         }
         Optional<Suspect> worst = worst();
@@ -164,7 +164,7 @@ final class Screening {
             case ION -> 0.05;
             case TRACE -> 0.1;
             case NUTRIENT, TOXIN -> 0.25;
-            case CONDITION -> 0.02;
+            case CONDITION, LIGHT -> 0.02;
         };
     }
 
@@ -173,7 +173,7 @@ final class Screening {
             case ION -> 0.02;
             case TRACE -> 0.08;
             case NUTRIENT, TOXIN -> 0.15;
-            case CONDITION -> 0.01;
+            case CONDITION, LIGHT -> 0.01;
         };
     }
 

@@ -3,9 +3,7 @@ package soundings.notebook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import soundings.estimate.Estimate;
@@ -21,34 +19,13 @@ import soundings.notebook.TableItem.Row;
 final class IssueItems {
     private IssueItems() {}
 
-    static Set<Issue> all(View view) {
-        Set<Issue> all = new LinkedHashSet<>(view.findings().log().issues());
-        all.addAll(view.findings().history().issues());
-        all.addAll(view.findings().history().setup().issues());
-        all.addAll(view.findings().care().issues());
-        all.removeIf(i -> isDoseOfCourse(view, i));
-        all.addAll(view.findings().upkeep().issues());
-        return all;
-    }
-
-    /** Words that no rule of the log's reading explains and that a course of treatment counts as a dose. */
-    private static boolean isDoseOfCourse(View view, Issue issue) {
-        String place = issue.where().map(AsWritten::place).orElse("");
-        return issue.kind().equals("unreadText")
-                && view.findings().care().courses().stream()
-                        .flatMap(c -> c.doses().stream())
-                        .anyMatch(g -> !g.assumed()
-                                && g.place().equals(place)
-                                && issue.message().contains(g.written()));
-    }
-
     static List<Item> issues(View view) {
         List<Column> columns = List.of(
                 Column.words("Cell"),
                 Column.words("Written"),
                 Column.words("What was made of it"),
                 Column.words("Weight"));
-        List<Row> rows = all(view).stream()
+        List<Row> rows = view.findings().issues().stream()
                 .sorted(Comparator.comparing(Issue::severity).reversed())
                 .collect(Collectors.groupingBy(
                         i -> List.of(

@@ -23,7 +23,7 @@ final class Model {
                 .flatMap(t -> t.series().points().stream())
                 .filter(p -> !p.used())
                 .count());
-        model.put("issue_count", IssueItems.all(view).size());
+        model.put("issue_count", view.findings().issues().size());
         model.put("jobs_finding", JobItems.finding(view));
         model.put("light_finding", LightItems.finding(view));
         model.put("animals_finding", AnimalItems.finding(view));
@@ -50,8 +50,9 @@ final class Model {
         model.put("finding", Sentences.tank(view, tank.tank()));
         model.put(
                 "tests",
-                tank.series().stream()
-                        .map(series -> test(view, new View.Test(tank, series)))
+                view.tests().stream()
+                        .filter(t -> t.tank().equals(tank))
+                        .map(t -> test(view, t))
                         .toList());
         return model;
     }

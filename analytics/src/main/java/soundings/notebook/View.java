@@ -112,11 +112,13 @@ record View(Findings findings, Map<String, String> tankIds) {
                 .or(() -> findings.reference().findTarget(parameter));
     }
 
-    /** Every tank and test in the log's order. */
+    /** Every tank and test of its water in the log's order. */
     List<Test> tests() {
         List<Test> tests = new ArrayList<>();
         for (TankHistory tank : tanks()) {
-            tank.series().forEach(series -> tests.add(new Test(tank, series)));
+            tank.series().stream()
+                    .filter(series -> series.parameter().isOfTheWater())
+                    .forEach(series -> tests.add(new Test(tank, series)));
         }
         return tests;
     }

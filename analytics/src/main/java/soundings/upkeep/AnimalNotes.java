@@ -26,7 +26,7 @@ final class AnimalNotes {
     private static final int NEAR = 3;
 
     private static final Set<String> MOVES = Set.of("added", "moved", "spawn");
-    private static final Set<String> CONDITIONS = Set.of("symptom");
+    private static final Set<String> CONDITIONS = Set.of("symptom", "condition");
 
     private final History history;
     private final Estimates estimates;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import soundings.chemistry.Names;
 import soundings.chemistry.Part;
 import soundings.chemistry.Part.Harm;
 import soundings.log.AsWritten;
@@ -106,9 +107,21 @@ final class JobDraft {
                 allNotes(asOf),
                 worst.map(Part::name).orElse(""),
                 statedHarm.or(() -> worst.map(Part::harm)).orElse(Harm.UNKNOWN),
-                statedRisk.isEmpty() ? worst.map(Part::risk).orElse("") : statedRisk,
+                risk(worst),
                 isOpen,
                 isOpen ? Optional.empty() : done);
+    }
+
+    /** What comes of it; a stated risk that only names the harm says no more than the equipment's own. */
+    private String risk(Optional<Part> worst) {
+        boolean onlyHarm = statedHarm
+                .map(h -> Names.fold(h.words()).endsWith(Names.fold(statedRisk)))
+                .orElse(statedRisk.isEmpty());
+        return onlyHarm
+                ? worst.filter(p -> statedHarm.map(p.harm()::equals).orElse(true))
+                        .map(Part::risk)
+                        .orElse("")
+                : statedRisk;
     }
 
     private List<Job.Note> allNotes(LocalDate asOf) {

@@ -29,7 +29,7 @@ final class Jobs {
 
     /** Notes of animals speak of equipment only where they name it. */
     private static final Set<String> OF_ANIMALS =
-            Set.of("loss", "symptom", "treatment", "spawn", "feeding", "algae", "added", "moved");
+            Set.of("loss", "symptom", "condition", "treatment", "spawn", "feeding", "algae", "added", "moved");
 
     private static final Set<String> YES = Set.of("yes", "y", "done", "x", "ok", "ja", "oui", "si");
     private static final Set<String> NO = Set.of("no", "n", "open", "not yet", "nein", "non", "nee");

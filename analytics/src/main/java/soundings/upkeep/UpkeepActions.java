@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import soundings.advice.Action;
 import soundings.advice.Action.Urgency;
@@ -64,8 +65,11 @@ public final class UpkeepActions {
         List<String> why = new ArrayList<>();
         why.add(waiting(job, asOf));
         if (job.harm() != Harm.UNKNOWN) {
-            String about = job.about().isEmpty() || job.about().equals(job.risk()) ? "" : job.about() + ", ";
-            why.add("at risk: " + job.harm().words() + " (" + about + job.risk() + "); common practice");
+            String about = Stream.of(job.about(), job.risk())
+                    .filter(w -> !w.isEmpty())
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            why.add("at risk: " + job.harm().words() + (about.isEmpty() ? "" : " (" + about + "); common practice"));
         }
         return why;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import soundings.chemistry.Alias;
 
 /**
@@ -13,27 +14,6 @@ import soundings.chemistry.Alias;
 public final class Phrases {
     /** The length of text a cell can hold; what lies beyond is left as a remark. */
     private static final int LONGEST = 32_767;
-
-    private static final Set<String> SIGNS = Set.of(
-            "scratching",
-            "flashing",
-            "spots",
-            "lethargic",
-            "gasping",
-            "clamped",
-            "cloudy",
-            "frayed",
-            "panting",
-            "closed",
-            "pale",
-            "stringy",
-            "bloated",
-            "twitching",
-            "hiding",
-            "ulcer",
-            "swollen",
-            "shedding",
-            "wasting");
 
     private final Clauses text;
     private final List<Phrase> phrases = new ArrayList<>();
@@ -152,13 +132,18 @@ public final class Phrases {
         Optional<String> event = Names.all(clause, k -> text.vocabulary.find(Alias.Kind.EVENT, k)).stream()
                 .map(Names.Match::means)
                 .findFirst();
-        return event.orElseGet(() -> signs(clause)
-                ? "symptom"
-                : changeWord(from, to) ? "waterChange" : unread(from, to) ? "unread" : "note");
+        return event.or(() -> condition(clause))
+                .orElseGet(() -> changeWord(from, to) ? "waterChange" : unread(from, to) ? "unread" : "note");
     }
 
-    private static boolean signs(List<Token> clause) {
-        return clause.stream().anyMatch(t -> SIGNS.contains(t.text()));
+    /** A sign of illness, in fish or coral, or of well-being. */
+    private Optional<String> condition(List<Token> clause) {
+        Set<String> said = Names.all(clause, k -> text.vocabulary.find(Alias.Kind.CARE, k)).stream()
+                .map(Names.Match::means)
+                .collect(Collectors.toSet());
+        return said.contains("sign") || said.contains("ill")
+                ? Optional.of("symptom")
+                : said.contains("well") ? Optional.of("condition") : Optional.empty();
     }
 
     private boolean changeWord(int from, int to) {

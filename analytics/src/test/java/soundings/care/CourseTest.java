@@ -16,6 +16,7 @@ import soundings.history.WrittenLog;
 import soundings.setup.Setup;
 
 class CourseTest {
+    private static final Vocabulary WORDS = new Vocabulary(Clinic.REFERENCE);
     private static final Setup SICK_BAY = Clinic.tanks(Clinic.tank("Sick bay", 200));
 
     private static WrittenLog log() {
@@ -80,7 +81,12 @@ class CourseTest {
                 "re-dosed 0.5 g after the change | 500",
                 "0,5 g bittersalt in | 500",
                 "dose given | 2000",
-                "treated again, 1 g | 1000"
+                "treated again, 1 g | 1000",
+                "500 mg nachdosiert | 500",
+                "0,5 g verabreicht | 500",
+                "500 mg donné | 500",
+                "añadido 500 mg | 500",
+                "500 mg toegediend | 500"
             })
     void a_note_of_a_dose_is_a_dose(String text, double milligrams) {
         Course course = course(log().note("note", 2, text), plan());
@@ -98,7 +104,12 @@ class CourseTest {
                 "should we give 500 mg? asked the vet",
                 "copper test reads 500 mg/L",
                 "fed 2 cubes",
-                "order more bittersalt"
+                "order more bittersalt",
+                "morgen 500 mg gegeben?",
+                "heute nicht dosiert",
+                "pas de dose donnée",
+                "hoy no administrado",
+                "dosis vergeten, niet gegeven"
             })
     void a_note_that_only_speaks_of_a_dose_is_none(String text) {
         assertThat(course(log().note("note", 2, text), plan()).doses()).hasSize(1);
@@ -141,10 +152,23 @@ class CourseTest {
                 "flashing against the pipe | true | -1",
                 "symptom-free | false | 0",
                 "spots are all gone | false | 0",
-                "no spots but scratching | true | -1"
+                "no spots but scratching | true | -1",
+                "spots are not gone, 2 spots | true | 2",
+                "keine Punkte mehr, frisst | false | 0",
+                "3 weiße Punkte, scheuert sich | true | 3",
+                "Flecken sind weg | false | 0",
+                "punktchenfrei | false | 0",
+                "aucun point blanc | false | 0",
+                "4 taches sur le flanc | true | 4",
+                "se gratte contre la roche | true | -1",
+                "sin puntos, come bien | false | 0",
+                "5 manchas blancas | true | 5",
+                "geen stippen meer | false | 0",
+                "2 witte stippen | true | 2",
+                "nessuna macchia | false | 0"
             })
     void a_days_note_tells_whether_there_were_signs(String text, boolean seen, int count) {
-        Sign sign = Sign.read(note(text)).orElseThrow();
+        Sign sign = Sign.read(note(text), WORDS).orElseThrow();
 
         assertThat(sign.seen()).isEqualTo(seen);
         assertThat(sign.count()).isEqualTo(count < 0 ? OptionalInt.empty() : OptionalInt.of(count));
@@ -153,7 +177,7 @@ class CourseTest {
     @ParameterizedTest
     @ValueSource(strings = {"eats well", "water change done", "day 4", "glass cleaned"})
     void a_note_of_other_things_says_nothing_about_signs(String text) {
-        assertThat(Sign.read(note(text))).isEmpty();
+        assertThat(Sign.read(note(text), WORDS)).isEmpty();
     }
 
     private static Note note(String text) {

@@ -132,7 +132,22 @@ final class ClinicLog {
             }
             row++;
         }
+        challenge(pen, row);
         truth.care("zeros", "Seagrass tank", SEAGRASS.plusDays(39), "ammonia and nitrite", 39);
+    }
+
+    /** Two days after the last of them a challenge dose, and what was left of it the next morning. */
+    private void challenge(Pen pen, int row) {
+        LocalDate given = SEAGRASS.plusDays(44);
+        pen.date(row, 0, given);
+        reading(pen, row, 1, "Seagrass tank", given, "ammonia", 2);
+        reading(pen, row, 2, "Seagrass tank", given, "nitrite", 0);
+        pen.text(row, 4, "challenge 2 mg/l");
+        pen.date(row + 1, 0, given.plusDays(1));
+        reading(pen, row + 1, 1, "Seagrass tank", given.plusDays(1), "ammonia", 0);
+        reading(pen, row + 1, 2, "Seagrass tank", given.plusDays(1), "nitrite", 0.02);
+        reading(pen, row + 1, 3, "Seagrass tank", given.plusDays(1), "nitrate", 24);
+        pen.text(row + 1, 4, "challenge gone");
     }
 
     private void reading(Pen pen, int row, int column, String tank, LocalDate day, String parameter, double value) {

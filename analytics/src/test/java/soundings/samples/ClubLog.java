@@ -18,6 +18,35 @@ final class ClubLog {
     private static final LocalDate LAST = LocalDate.of(2026, 10, 31);
     private static final double DKH_PER_MEQ = 2.80385;
 
+    /** What the pupils wrote of the library's animals, its light and what was to mend. */
+    private static final Map<LocalDate, String> LIBRARY_NOTES = Map.ofEntries(
+            Map.entry(LocalDate.of(2025, 11, 20), "fed mysis, a pinch every second day from now on"),
+            Map.entry(LocalDate.of(2026, 2, 3), "skimmer drips, have a look"),
+            Map.entry(LocalDate.of(2026, 2, 22), "skimmer sealed, dry again"),
+            Map.entry(LocalDate.of(2026, 4, 18), "added snails, six of them"),
+            Map.entry(LocalDate.of(2026, 5, 2), "heater thermostat sticks, replace it"),
+            Map.entry(LocalDate.of(2026, 5, 5), "thermostat replaced"),
+            Map.entry(LocalDate.of(2026, 6, 3), "PAR 210 left rock, 95 sand, 320 top"),
+            Map.entry(LocalDate.of(2026, 8, 22), "PAR 290 left rock, 105 sand, 330 top"),
+            Map.entry(LocalDate.of(2026, 9, 12), "left rock coral pale, polyps half out"),
+            Map.entry(LocalDate.of(2026, 9, 25), "overfed on parents' evening"),
+            Map.entry(LocalDate.of(2026, 10, 8), "found dead: one snail on the left rock"),
+            Map.entry(LocalDate.of(2026, 10, 22), "left rock coral polyps out again"));
+
+    private static final Map<LocalDate, String> FRAG_NOTES = Map.of(
+            LocalDate.of(2026, 3, 4), "moved two frags to the library",
+            LocalDate.of(2026, 7, 6), "air pump noisy, needs a look",
+            LocalDate.of(2026, 8, 30), "air pump replaced, quiet now",
+            LocalDate.of(2026, 10, 2), "fed rotifers");
+
+    /** PAR at the frag shelf's upper rack, measured in the first week of each second month. */
+    private static final Map<LocalDate, Integer> RACK_LIGHT = Map.of(
+            LocalDate.of(2026, 2, 5), 165,
+            LocalDate.of(2026, 4, 5), 160,
+            LocalDate.of(2026, 6, 5), 150,
+            LocalDate.of(2026, 8, 5), 140,
+            LocalDate.of(2026, 10, 5), 115);
+
     private final XSSFWorkbook workbook = new XSSFWorkbook();
     private final Truth truth = new Truth();
     private final Map<String, Double> fresh = fresh();
@@ -84,6 +113,12 @@ final class ClubLog {
     }
 
     private String libraryNotes(SimulatedTank tank, LocalDate day, Truth.Place at) {
+        String more = LIBRARY_NOTES.getOrDefault(day, "");
+        String notes = libraryRoutine(tank, day, at);
+        return more.isEmpty() || notes.isEmpty() ? notes + more : notes + ". " + more;
+    }
+
+    private String libraryRoutine(SimulatedTank tank, LocalDate day, Truth.Place at) {
         StringBuilder notes = new StringBuilder();
         if (day.equals(FIRST)) {
             rate(tank, "alk", 52, day, at);
@@ -188,7 +223,8 @@ final class ClubLog {
                 "Alk dose ml/day",
                 "calc dose ml/day",
                 "Water change %",
-                "Remarks");
+                "Remarks",
+                "PAR upper rack");
         int row = 1;
         for (LocalDate day = FIRST; !day.isAfter(LAST); day = day.plusDays(1)) {
             tank.day();
@@ -252,8 +288,13 @@ final class ClubLog {
             double ppb = Math.round(tank.tested("phosphate", 0.006, 0.001) * 1000 / 5) * 5.0;
             truth.reading(tank.name, day, "phosphate", ppb / 1000, pen.number(row, 6, ppb));
         }
-        if (tank.pick(60) == 0) {
-            pen.text(row, 10, "cut two frags");
+        String remark = tank.pick(60) == 0 ? "cut two frags" : FRAG_NOTES.getOrDefault(day, "");
+        if (!remark.isEmpty()) {
+            pen.text(row, 10, remark);
+            any = true;
+        }
+        if (RACK_LIGHT.containsKey(day)) {
+            plain(tank, day, pen, row, 11, "par", RACK_LIGHT.get(day));
             any = true;
         }
         return any;
@@ -311,6 +352,21 @@ final class ClubLog {
                         new Object[] {"Library reef", "calc", 4, 2000, LocalDate.of(2026, 10, 4), 10, 10.1},
                         new Object[] {"Frag shelf", "alk", 6, 1000, LocalDate.of(2026, 10, 20)},
                         new Object[] {"Frag shelf", "calc", 6, 1000, LocalDate.of(2026, 10, 20)})
+                .jobs(
+                        new Object[] {"Frag shelf", "descale the top-up sensor", LocalDate.of(2026, 9, 14), "flood"},
+                        new Object[] {"Library reef", "label the dosing tubes", LocalDate.of(2026, 10, 1), "slow harm"})
+                .light(
+                        new Object[] {"Library reef", "left rock", 150, 250, 10},
+                        new Object[] {"Library reef", "sand", 60, 120, 10},
+                        new Object[] {"Library reef", "top", 250, 400, 10},
+                        new Object[] {"Frag shelf", "upper rack", 120, 200, 9})
+                .tests(
+                        new Object[] {"alkalinity", 3, 0.35},
+                        new Object[] {"calcium", 7, 0.6},
+                        new Object[] {"magnesium", 14, 0.7, LocalDate.of(2026, 11, 20)},
+                        new Object[] {"nitrate", "", 0.45, LocalDate.of(2027, 5, 31), 5},
+                        new Object[] {"phosphate", "", 0.8, "", 3},
+                        new Object[] {"salinity", 7})
                 .bytes();
     }
 

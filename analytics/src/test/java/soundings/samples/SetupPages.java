@@ -95,6 +95,21 @@ final class SetupPages {
         return table("Moves", List.of("Animal", "From", "To", "Planned on"), rows);
     }
 
+    /** Rows of tank, job, noticed, at risk, done. */
+    SetupPages jobs(Object[]... rows) {
+        return table("Jobs", List.of("Tank", "Job", "Noticed", "At risk", "Done"), rows);
+    }
+
+    /** Rows of tank, place, PAR low, PAR high, hours a day. */
+    SetupPages light(Object[]... rows) {
+        return table("Light", List.of("Tank", "Place", "PAR low", "PAR high", "Hours a day"), rows);
+    }
+
+    /** Rows of parameter, every days, price a test, kit expires, wait minutes. */
+    SetupPages tests(Object[]... rows) {
+        return table("Tests", List.of("Parameter", "Every days", "Price a test", "Kit expires", "Wait minutes"), rows);
+    }
+
     private SetupPages table(String name, List<String> heads, Object[]... rows) {
         Pen pen = new Pen(workbook, name);
         pen.heads(0, 0, heads.toArray(String[]::new));

@@ -46,7 +46,8 @@ public final class Months {
         StringColumn months = StringColumn.create("month");
         StringColumn tests = StringColumn.create("test");
         DoubleColumn values = DoubleColumn.create("value");
-        for (Series series : tank.series()) {
+        for (Series series :
+                tank.series().stream().filter(s -> s.parameter().isOfTheWater()).toList()) {
             for (Point point : series.used()) {
                 YearMonth month = YearMonth.from(point.reading().date());
                 Optional<Double> exact = point.reading()

@@ -1,0 +1,79 @@
+package soundings.care;
+
+import java.util.Comparator;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import soundings.chemistry.Alias;
+import soundings.chemistry.Names;
+import soundings.chemistry.Reference;
+
+/**
+ * The words of {@code words.csv}, kind CARE, as patterns over a folded note: signs of illness, their absence, doses of a medicine, the
+ * end of a course, a challenge dose. A new language is rows there and nothing here.
+ */
+final class Vocabulary {
+    /** At most two plain words between two that belong together. */
+    private static final String FEW = "(?:\\p{L}+ ){0,2}?";
+
+    final Pattern sign;
+    final Pattern signFree;
+    final Pattern countBefore;
+    final Pattern countBehind;
+    final Pattern given;
+    final Pattern notGiven;
+    final Pattern ended;
+    final Pattern day;
+    final Pattern challenge;
+    final Pattern clauses;
+
+    Vocabulary(Reference reference) {
+        String signs = words(reference, "sign");
+        String not = words(reference, "not") + "|" + words(reference, "without");
+        String gone = words(reference, "gone");
+        String links = "(?:" + words(reference, "link") + " ){0,2}";
+        String course = words(reference, "course");
+        String stopped = words(reference, "stopped");
+        sign = whole(signs);
+        signFree = Pattern.compile("\\b(?:(?:" + not + "|0) (?:\\p{L}+ ){0,3}?" + signs + "|" + signs + "(?:[- ]?"
+                + words(reference, "free") + "| " + links + gone + ")|" + words(reference, "allClear") + ")\\b");
+        countBefore = Pattern.compile("(?<![\\d.,])(\\d{1,3}) " + FEW + signs + "\\b");
+        countBehind = Pattern.compile(
+                "\\b" + signs + " ?[:=x]? ?(\\d{1,3})(?![\\d.,]* ?(?:mg|g|ml|l|%|h|am|pm|uhr|°)\\b)(?!\\d)");
+        given = Pattern.compile("\\b(?:re-?|nach)?" + words(reference, "given") + "\\b");
+        notGiven = Pattern.compile("\\b(?:" + words(reference, "not") + "|" + words(reference, "ahead") + ")\\b|\\?");
+        ended = Pattern.compile("\\b" + course + " " + links + "(?:" + stopped + "|" + words(reference, "over")
+                + ")\\b|\\b" + stopped + " " + links + course + "\\b");
+        day = Pattern.compile("\\b" + words(reference, "day") + " ?#? ?(\\d{1,3})\\b(?! ?(?:old|s\\b))");
+        challenge = Pattern.compile("\\b" + words(reference, "challenge"));
+        clauses = Pattern.compile("[;.!\\n](?=\\s|$)|(?i)\\b" + words(reference, "then") + "\\b");
+    }
+
+    boolean speaksOfChallenge(String text) {
+        return challenge.matcher(folded(text)).find();
+    }
+
+    private static Pattern whole(String words) {
+        return Pattern.compile("\\b" + words + "\\b");
+    }
+
+    /** All spellings of one meaning, the longest first, so that none stops a longer one. */
+    private static String words(Reference reference, String means) {
+        return reference.aliases(Alias.Kind.CARE).stream()
+                .filter(a -> a.means().equals(means))
+                .map(Alias::text)
+                .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder()))
+                .map(Pattern::quote)
+                .collect(Collectors.collectingAndThen(Collectors.joining("|", "(?:", ")"), Vocabulary::present));
+    }
+
+    private static String present(String words) {
+        if (words.equals("(?:)")) {
+            throw new IllegalStateException("words.csv lacks a meaning of kind CARE");
+        }
+        return words;
+    }
+
+    static String folded(String text) {
+        return Names.fold(text);
+    }
+}
