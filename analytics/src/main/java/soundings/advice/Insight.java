@@ -34,6 +34,8 @@ public record Insight(
         /** The poisonous share of ammonia. */
         FREE_AMMONIA,
         /** An ion brought to S = 35, so that dilution is not mistaken for use. */
-        AT_STANDARD_SALINITY
+        AT_STANDARD_SALINITY,
+        /** What doses leave behind: sodium, chloride, sulfate. */
+        SALT_OF_DOSES
     }
 }

@@ -20,6 +20,8 @@ import soundings.quantity.Interval;
 final class Insights {
     /** A salinity nearer to 35 than this leaves the ions as they are read. */
     private static final double SALINITY_SLACK = 0.5;
+    /** Magnesium's share of the carbonate in coralline algae, at most. */
+    private static final double MOST_MAGNESIUM = 0.15;
 
     private Insights() {}
 
@@ -27,10 +29,12 @@ final class Insights {
     static List<Insight> of(Matter any) {
         List<Insight> insights = new ArrayList<>();
         calcification(any).ifPresent(insights::add);
+        magnesium(any).ifPresent(insights::add);
         aragonite(any).ifPresent(insights::add);
         carbonDioxide(any).ifPresent(insights::add);
         freeAmmonia(any).ifPresent(insights::add);
         insights.addAll(atStandardSalinity(any));
+        SaltLeft.of(any).ifPresent(insights::add);
         return insights;
     }
 
@@ -53,6 +57,29 @@ final class Insights {
                         + Phrases.number(Calcification.calciumPerDkh(), 2) + " mg/L for each dKH",
                 "alkalinity",
                 "calcium"));
+    }
+
+    private static Optional<Insight> magnesium(Matter any) {
+        Optional<Interval> alkalinity = use(any, "alkalinity");
+        Optional<Interval> magnesium = use(any, "magnesium");
+        return alkalinity
+                .filter(a -> a.low() > 0)
+                .flatMap(a -> magnesium.map(m -> Calcification.ratio(a, m)))
+                .map(ratio -> insight(
+                        any,
+                        Insight.Kind.CALCIFICATION,
+                        "magnesium used for each dKH used",
+                        Optional.of(ratio),
+                        "mg/L per dKH",
+                        (ratio.low() > Calcification.magnesiumPerDkh(MOST_MAGNESIUM)
+                                        ? "more than skeletons and coralline algae take: another sink, or a test that is off"
+                                        : "no more than skeletons and coralline algae may take")
+                                + "; coral takes some " + Phrases.number(Calcification.magnesiumPerDkh(0.004), 2)
+                                + " and coralline algae up to "
+                                + Phrases.number(Calcification.magnesiumPerDkh(MOST_MAGNESIUM), 2)
+                                + " mg/L for each dKH (common practice, no source)",
+                        "alkalinity",
+                        "magnesium"));
     }
 
     private static Optional<Interval> use(Matter any, String id) {

@@ -81,6 +81,15 @@ public final class Calcification {
         return finding(ratio, below(1 - TOLERANCE, log, sd), 1 - below(1 + TOLERANCE, log, sd));
     }
 
+    /** Use of an ion for each dKH used, 90 %; of an alkalinity use that is above nothing for certain. */
+    public static Interval ratio(Interval alkalinityUse, Interval use) {
+        double mid = use.mid() / alkalinityUse.mid();
+        double reach = Math.abs(mid) * (alkalinityUse.high() - alkalinityUse.low()) / 2 / alkalinityUse.mid();
+        double down = Math.hypot((use.mid() - use.low()) / alkalinityUse.mid(), reach);
+        double up = Math.hypot((use.high() - use.mid()) / alkalinityUse.mid(), reach);
+        return new Interval(mid, mid - down, mid + up);
+    }
+
     private static Finding finding(Interval ratio, double low, double high) {
         double growth = Math.max(0, 1 - low - high);
         double most = Math.max(growth, Math.max(low, high));

@@ -118,6 +118,26 @@ final class Ingredients {
         return new StockSolution(written, rises, true, cautions, assumptions);
     }
 
+    /**
+     * What to mind with a solution of which only the effect is known: what holds for at least half of the substances that have this
+     * effect, since nobody knows which it is.
+     */
+    List<String> likelyCautions(Parameter raised) {
+        List<Salt> salts = reference.substances().salts().stream()
+                .filter(salt -> count(salt, raised) > 0)
+                .toList();
+        return salts.stream()
+                .map(Salt::caution)
+                .filter(caution -> !caution.isEmpty())
+                .distinct()
+                .filter(caution -> 2
+                                * salts.stream()
+                                        .filter(s -> s.caution().equals(caution))
+                                        .count()
+                        >= salts.size())
+                .toList();
+    }
+
     /** One mmol in a litre, or one meq of alkalinity. */
     private double inCanonicalUnit(Parameter parameter, double mmol) {
         return reference.findScale(parameter, "mmol/L").orElseThrow().canonical(mmol);

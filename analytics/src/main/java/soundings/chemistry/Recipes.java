@@ -83,7 +83,15 @@ public final class Recipes {
             Measured claim = measured(part).orElseThrow(() -> unclear(part));
             rises.put(claim.parameter().id(), claim.canonical() * litres / millilitres);
         }
-        return new StockSolution(written, rises, false, List.of(), assumptions);
+        return claimed(written, rises);
+    }
+
+    private StockSolution claimed(String written, Map<String, Double> rises) {
+        List<String> cautions = rises.keySet().stream()
+                .sorted()
+                .flatMap(id -> ingredients.likelyCautions(reference.parameter(id)).stream())
+                .toList();
+        return new StockSolution(written, rises, false, cautions, assumptions);
     }
 
     private StockSolution byWeight(String written, Matcher m) {
@@ -107,7 +115,7 @@ public final class Recipes {
             }
             rises.put(strength.get().parameter().id(), strength.get().canonical() / 1000);
         }
-        return new StockSolution(written, rises, false, List.of(), assumptions);
+        return claimed(written, rises);
     }
 
     /** {@code alkalinity 0.1 dKH} or {@code 0.1 dKH alkalinity}. */

@@ -7,15 +7,19 @@ import static soundings.advice.Given.log;
 import static soundings.setup.SmallReference.ALKALINITY;
 import static soundings.setup.SmallReference.AMMONIA;
 import static soundings.setup.SmallReference.CALCIUM;
+import static soundings.setup.SmallReference.MAGNESIUM;
 import static soundings.setup.SmallReference.PH;
 import static soundings.setup.SmallReference.SALINITY;
 import static soundings.setup.SmallReference.TEMPERATURE;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import soundings.chemistry.Reference;
 import soundings.history.History;
 import soundings.history.WrittenLog;
+import soundings.reference.ReferenceTables;
 import soundings.setup.Setup;
 
 class InsightsTest {
@@ -81,6 +85,49 @@ class InsightsTest {
         History old = water().readings(ALKALINITY, 60, 1, 8, 8).history(TOTAL_SCALE);
 
         assertThat(Given.advice(old).insights()).isEmpty();
+    }
+
+    /** 4 mL a day of 80 g NaHCO3 (84.006 g/mol, sodium 22.990; IUPAC 2021) in 1 L leave 0.7007 mg/L sodium a day in 125 L. */
+    @Test
+    void the_months_doses_leave_the_sodium_their_recipe_holds() {
+        Reference whole = ReferenceTables.load();
+        WrittenLog log = new WrittenLog(whole).tank("Cube").rate("soda", 0, 4).rate("mixture", 0, 1);
+        History history = log.reading(whole.parameter("alkalinity"), 9, 8)
+                .history(Given.setup(
+                        OptionalDouble.of(125),
+                        List.of(new Setup.Additive(
+                                "soda",
+                                List.of(),
+                                whole.parameter("alkalinity"),
+                                OptionalDouble.of(2.67),
+                                "NaHCO3 80 g in 1 L",
+                                OptionalDouble.empty(),
+                                "Additives!F2"))));
+
+        Insight left = Advising.of(history, Given.estimates(), whole).insights().stream()
+                .filter(i -> i.kind() == Insight.Kind.SALT_OF_DOSES)
+                .findFirst()
+                .orElseThrow();
+
+        double days = history.asOf().getDayOfMonth();
+        assertThat(left.says()).startsWith("sodium " + Math.round(days * 4 * 80 * 22.990 / 84.006 / 125) + " mg/L");
+        assertThat(left.says()).contains("not counted").contains("mixture");
+        assertThat(left.restsOn()).containsExactly("Additives!F2");
+    }
+
+    @Test
+    void magnesium_use_beyond_what_skeletons_take_is_told() {
+        History history = water().reading(MAGNESIUM, 4, 1300).history(TOTAL_SCALE);
+
+        Advice much = Given.advice(
+                history,
+                estimate(history.asOf(), ALKALINITY, 8, 0.1, 1, 0.02, 0),
+                estimate(history.asOf(), MAGNESIUM, 1300, 5, 3, 0.2, 0));
+
+        assertThat(much.insights())
+                .filteredOn(i -> i.label().startsWith("magnesium used"))
+                .singleElement()
+                .satisfies(i -> assertThat(i.says()).startsWith("more than skeletons"));
     }
 
     private static WrittenLog water() {

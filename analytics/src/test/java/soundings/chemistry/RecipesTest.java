@@ -101,6 +101,9 @@ class RecipesTest {
     @Test
     void iodine_and_acids_come_with_their_caution() {
         assertThat(understood("I2 5 g + KI 10 g in 100 mL").cautions()).hasSize(1);
+        assertThat(understood("20 mg/mL iodine").cautions())
+                .isEqualTo(understood("KI 5 g in 1 L").cautions());
+        assertThat(understood("1 mL in 100 L raises calcium 2 mg/L").cautions()).isEmpty();
         assertThat(understood("HCl 10 g in 1 L").cautions())
                 .singleElement()
                 .asString()

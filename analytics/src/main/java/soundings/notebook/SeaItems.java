@@ -1,0 +1,77 @@
+package soundings.notebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import soundings.chemistry.Ions;
+import soundings.chemistry.NaturalSeawater;
+import soundings.chemistry.Parameter;
+import soundings.chemistry.Reference;
+import soundings.chemistry.TraceFigure;
+import soundings.notebook.TableItem.Column;
+import soundings.notebook.TableItem.Kind;
+import soundings.notebook.TableItem.Row;
+import soundings.quantity.Interval;
+
+/** What the open sea holds of what was tested, beside the ranges: a comparison, never a target by itself. */
+final class SeaItems {
+    private static final String REFERENCE_COMPOSITION = "MFWM08";
+
+    private SeaItems() {}
+
+    static List<Item> sea(View view) {
+        Reference reference = view.findings().reference();
+        List<Row> rows = view.tests().stream()
+                .map(View.Test::parameter)
+                .distinct()
+                .flatMap(p -> row(p, reference).stream())
+                .toList();
+        List<Column> columns = List.of(
+                Column.words("Test"),
+                new Column("In the sea at salinity 35", "", Kind.INTERVAL, 2),
+                Column.words("By whom"));
+        return rows.isEmpty()
+                ? List.of()
+                : List.of(new TableItem(
+                        "sea", "What the open sea holds of what was tested", columns, rows, true, List.of()));
+    }
+
+    private static Optional<Row> row(Parameter parameter, Reference reference) {
+        OptionalDouble steady = NaturalSeawater.level(parameter, Ions.STANDARD, reference);
+        return steady.isPresent()
+                ? Optional.of(row(
+                        parameter,
+                        exactly(steady.getAsDouble()),
+                        SourceItems.citation(reference, REFERENCE_COMPOSITION)))
+                : NaturalSeawater.spread(parameter, Ions.STANDARD, reference)
+                        .map(spread -> row(parameter, spread, compilations(parameter, reference)));
+    }
+
+    private static Interval exactly(double value) {
+        return new Interval(value, value, value);
+    }
+
+    private static Row row(Parameter parameter, Interval value, String whose) {
+        int decimals = Math.max(Figures.decimals(value, 3), 0);
+        String unit = Figures.unit(parameter.unit());
+        List<Cell> cells = new ArrayList<>(List.of(Cell.words(parameter.name())));
+        cells.add(
+                value.high() > value.low()
+                        ? new Cell.Range(value, decimals, unit)
+                        : new Cell.Number(value.mid(), WorkingItems.decimals(value.mid()), unit));
+        cells.add(Cell.words(whose));
+        return new Row(cells, List.of());
+    }
+
+    /** Each compilation by its source; where several disagree, that is said by the range. */
+    private static String compilations(Parameter parameter, Reference reference) {
+        List<TraceFigure> figures = NaturalSeawater.figures(parameter, reference);
+        String all = figures.stream()
+                .map(f -> SourceItems.citation(reference, f.source()))
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return figures.size() > 1 ? "from the lowest to the highest of: " + all : all;
+    }
+}
