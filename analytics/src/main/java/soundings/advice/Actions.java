@@ -11,10 +11,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import soundings.advice.Action.Urgency;
 import soundings.advice.Recommendation.Correction;
+import soundings.advice.Recommendation.Pause;
 import soundings.advice.Recommendation.Withheld;
 import soundings.history.DoseCourse;
 import soundings.history.History;
 import soundings.history.TankHistory;
+import soundings.quantity.Interval;
 
 /** The month's jobs, what may kill first. */
 final class Actions {
@@ -78,14 +80,12 @@ final class Actions {
         if (r.withheld().isPresent()) {
             return Optional.of(withheld(r, r.withheld().get()));
         }
-        return r.proposedMlPerDay().isPresent() || r.correction().isPresent()
-                ? Optional.of(dose(r, all))
-                : Optional.empty();
+        return r.isChange() ? Optional.of(dose(r, all)) : Optional.empty();
     }
 
     private static Action dose(Recommendation r, List<Recommendation> all) {
         double leaves = r.outlook().map(o -> o.leavesUnchanged()).orElse(0.0);
-        boolean soon = r.correction().isPresent() || leaves >= Judging.SURE;
+        boolean soon = r.correction().isPresent() || r.pause().isPresent() || leaves >= Judging.SURE;
         return new Action(
                 soon ? Urgency.SOON : Urgency.MONTH,
                 r.tank(),
@@ -99,16 +99,37 @@ final class Actions {
 
     private static String order(Recommendation r) {
         List<String> parts = new ArrayList<>();
-        r.proposedMlPerDay()
-                .ifPresent(p -> parts.add("dose " + Phrases.ml(p.mid()) + " of " + r.additive() + " a day"
-                        + (r.presentMlPerDay().isPresent()
-                                ? " in place of "
-                                        + Phrases.millilitres(
-                                                r.presentMlPerDay().getAsDouble())
-                                : "")));
+        r.pause().ifPresent(p -> parts.add(pause(r, p)));
+        if (r.pause().isEmpty()) {
+            r.proposedMlPerDay().ifPresent(p -> parts.add(daily(r, p)));
+        }
         r.correction().ifPresent(c -> parts.add(correction(r, c)));
         String order = String.join("; ", parts);
         return order.substring(0, 1).toUpperCase(Locale.ROOT) + order.substring(1);
+    }
+
+    private static String daily(Recommendation r, Interval proposed) {
+        return "dose " + Phrases.ml(proposed.mid()) + " of " + r.additive() + " a day"
+                + (r.presentMlPerDay().isPresent()
+                        ? " in place of "
+                                + Phrases.millilitres(r.presentMlPerDay().getAsDouble())
+                        : "");
+    }
+
+    private static String pause(Recommendation r, Pause pause) {
+        String meanwhile = pause.mlPerDay() > 0
+                ? "dose only " + Phrases.ml(pause.mlPerDay()) + " of " + r.additive() + " a day"
+                : "give no " + r.additive();
+        String then = r.proposedMlPerDay()
+                .map(p -> Phrases.ml(p.mid()) + " a day in place of "
+                        + Phrases.millilitres(r.presentMlPerDay().orElse(0)))
+                .orElseGet(() -> Phrases.ml(r.presentMlPerDay().orElse(0)) + " a day as before");
+        return meanwhile + " until " + Phrases.name(r.parameter()) + " tests at "
+                + Phrases.bare(pause.goal()) + Phrases.unit(r.parameter()) + ", in about "
+                + Phrases.days(pause.wholeDays()) + " ("
+                + Math.round(pause.days().low()) + " to "
+                + Math.round(pause.days().high()) + "); test it in " + Phrases.days(pause.testIn()) + "; from then on "
+                + then;
     }
 
     private static String correction(Recommendation r, Correction c) {

@@ -1,6 +1,7 @@
 package soundings.advice;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import soundings.chemistry.TargetRange;
 import soundings.estimate.Estimate;
 import soundings.quantity.Interval;
@@ -31,8 +32,23 @@ final class Ahead {
                 .toList();
     }
 
+    /** The days ahead with so much more (or less) a day for some days, and another amount from then on. */
+    static List<Estimate.Day> after(Estimate estimate, double meanwhile, int days, double from) {
+        List<Estimate.Day> first = estimate.aheadWith(meanwhile);
+        List<Estimate.Day> then = estimate.aheadWith(from);
+        return IntStream.range(0, first.size())
+                .mapToObj(i -> gone(estimate, first.get(i)) <= days
+                        ? first.get(i)
+                        : new Estimate.Day(
+                                then.get(i).date(), then.get(i).level().plus((meanwhile - from) * days)))
+                .toList();
+    }
+
     private static double given(Estimate estimate, Estimate.Day day, int correctionDays) {
-        long gone = day.date().toEpochDay() - estimate.asOf().toEpochDay();
-        return correctionDays == 0 ? 0 : Math.min(1, (double) gone / correctionDays);
+        return correctionDays == 0 ? 0 : Math.min(1, (double) gone(estimate, day) / correctionDays);
+    }
+
+    private static long gone(Estimate estimate, Estimate.Day day) {
+        return day.date().toEpochDay() - estimate.asOf().toEpochDay();
     }
 }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import soundings.advice.Recommendation.Correction;
 import soundings.chemistry.TargetRange;
 
-/** A level out of its range brought back to the middle: up by a dose split over days, down by waiting. */
+/** A level out of its range brought back to the middle: a dose split over days. */
 final class Correcting {
     private static final double LIKELY = 0.5;
 
@@ -32,7 +32,7 @@ final class Correcting {
         return Optional.of(new Correction(ml, days, ml * sum.feed().delivered()));
     }
 
-    private static void gap(Sum sum, TargetRange target) {
+    static void gap(Sum sum, TargetRange target) {
         Working working = sum.working();
         String unit = sum.parameter().unit();
         String cells = String.join(", ", sum.matter().places());
@@ -56,7 +56,7 @@ final class Correcting {
                 .orElse(target.source());
     }
 
-    private static Optional<Double> limit(Sum sum) {
+    static Optional<Double> limit(Sum sum) {
         return sum.feed().row().maxRisePerDay().isPresent()
                 ? Optional.of(sum.feed().row().maxRisePerDay().getAsDouble())
                 : sum.matter().usualMaxRise();
@@ -70,25 +70,9 @@ final class Correcting {
         List<String> words = new ArrayList<>();
         correction.ifPresent(c -> words.add("to come back to the middle of the range it needs " + Phrases.ml(c.ml())
                 + " besides the daily dose" + (c.days() == 1 ? "" : ", in equal parts over " + c.days() + " days")));
-        if (Odds.above(sum.estimate().level(), target.high()) > LIKELY) {
-            words.add(waiting(sum, target));
-        } else if (correction.isEmpty() && Odds.below(sum.estimate().level(), target.low()) > LIKELY) {
+        if (correction.isEmpty() && Odds.below(sum.estimate().level(), target.low()) > LIKELY) {
             words.add("the level is low, but no limit for a day's rise is known: enter Max rise a day");
         }
         return words;
-    }
-
-    /** How long the tank takes to use up what is too much, were nothing dosed. */
-    private static String waiting(Sum sum, TargetRange target) {
-        if (sum.use().low() <= 0) {
-            return "the level is above its range and may not fall by itself: water changes bring it down";
-        }
-        if (!sum.working().lines().stream().anyMatch(l -> l.id().equals("level"))) {
-            gap(sum, target);
-        }
-        double days = sum.working()
-                .worked("pause", "days without a dose until the middle of the range", "d", "(level - goal) / use");
-        return "the level is above its range: without a dose it is back at the middle in about "
-                + Phrases.days(Math.round(days));
     }
 }

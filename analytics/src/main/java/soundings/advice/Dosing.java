@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import soundings.advice.Recommendation.Correction;
 import soundings.advice.Recommendation.Outlook;
+import soundings.advice.Recommendation.Pause;
 import soundings.advice.Recommendation.Withheld;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.TargetRange;
@@ -19,6 +20,8 @@ final class Dosing {
 
     private static final double LIKELY = 0.5;
     private static final double MARKEDLY = 0.1;
+    /** A difference smaller than this is a hair; a choice of this program. */
+    private static final double HAIR = 0.1;
 
     private Dosing() {}
 
@@ -93,11 +96,14 @@ final class Dosing {
         Interval keeps = sum.keeps();
         Optional<TargetRange> target = sum.matter().target();
         Optional<Correction> correction = target.flatMap(t -> Correcting.of(sum, t));
+        Optional<Pause> pause = target.flatMap(t -> Pausing.of(sum, t));
         boolean proposes = proposes(sum, keeps)
                 || target.map(t -> helps(sum, keeps, correction, t)).orElse(false);
         List<String> why = reasons(sum, keeps, proposes);
         target.ifPresent(t -> why.addAll(Correcting.words(sum, t, correction)));
+        target.flatMap(t -> Pausing.words(sum, t, pause)).ifPresent(why::add);
         sum.estimate().caveats().forEach(why::add);
+        double then = proposes ? keeps.mid() : sum.feed().presentMlPerDay();
         return new Recommendation(
                 sum.matter().tank().tank(),
                 sum.matter().parameter(),
@@ -109,30 +115,51 @@ final class Dosing {
                 Optional.empty(),
                 sum.working().lines(),
                 sum.rests(),
-                target.map(t -> outlook(sum, proposes ? keeps.mid() : sum.feed().presentMlPerDay(), correction, t)));
+                target.map(t -> outlook(sum, followed(sum, then, correction, pause), t)),
+                pause);
     }
 
     /** Only where the difference is certain and matters: a dose called wrong by a hair is left as it is. */
     private static boolean proposes(Sum sum, Interval keeps) {
-        double present = sum.feed().presentMlPerDay();
-        boolean outside = present < keeps.low() || present > keeps.high();
         double width = sum.matter().target().map(t -> t.high() - t.low()).orElse(0.0);
-        double shift = Math.abs(keeps.mid() - present) * sum.risePerMl() * Judging.DAYS_AHEAD;
-        return outside && shift > 0 && shift >= SHARE_OF_RANGE * width;
+        double shift = Math.abs(keeps.mid() - sum.feed().presentMlPerDay()) * sum.risePerMl() * Judging.DAYS_AHEAD;
+        return isOutside(sum, keeps)
+                && shift > 0
+                && (shift >= SHARE_OF_RANGE * width || difference(sum, keeps) >= HAIR);
+    }
+
+    private static boolean isOutside(Sum sum, Interval keeps) {
+        double present = sum.feed().presentMlPerDay();
+        return present < keeps.low() || present > keeps.high();
+    }
+
+    /** As a part of the larger of the two. */
+    private static double difference(Sum sum, Interval keeps) {
+        double present = sum.feed().presentMlPerDay();
+        double larger = Math.max(present, keeps.mid());
+        return larger > 0 ? Math.abs(present - keeps.mid()) / larger : 0;
     }
 
     /** Whether the tank is likely to leave its range, a correction counted in, and markedly less so with the dose that keeps it. */
     private static boolean helps(Sum sum, Interval keeps, Optional<Correction> correction, TargetRange target) {
         double present = sum.feed().presentMlPerDay();
-        double leaves = lastOutside(followed(sum, present, correction), target);
-        return leaves >= LIKELY && lastOutside(followed(sum, keeps.mid(), correction), target) < leaves - MARKEDLY;
+        double leaves = lastOutside(followed(sum, present, correction, Optional.empty()), target);
+        return leaves >= LIKELY
+                && lastOutside(followed(sum, keeps.mid(), correction, Optional.empty()), target) < leaves - MARKEDLY;
     }
 
-    private static List<Estimate.Day> followed(Sum sum, double mlPerDay, Optional<Correction> correction) {
-        double more = (mlPerDay - sum.feed().presentMlPerDay()) * sum.risePerMl();
+    private static List<Estimate.Day> followed(
+            Sum sum, double mlPerDay, Optional<Correction> correction, Optional<Pause> pause) {
+        double present = sum.feed().presentMlPerDay();
+        double more = (mlPerDay - present) * sum.risePerMl();
         double raise = correction.map(c -> c.ml() * sum.risePerMl()).orElse(0.0);
-        return Ahead.with(
-                sum.estimate(), more, raise, correction.map(Correction::days).orElse(0));
+        return pause.map(p ->
+                        Ahead.after(sum.estimate(), (p.mlPerDay() - present) * sum.risePerMl(), p.wholeDays(), more))
+                .orElseGet(() -> Ahead.with(
+                        sum.estimate(),
+                        more,
+                        raise,
+                        correction.map(Correction::days).orElse(0)));
     }
 
     private static List<String> reasons(Sum sum, Interval keeps, boolean proposes) {
@@ -141,7 +168,11 @@ final class Dosing {
         why.add(held(sum.feed().presentMlPerDay(), keeps));
         sum.matter().target().ifPresent(t -> why.add(leaving(sum.estimate(), t)));
         if (!proposes) {
-            why.add("no other dose is proposed: the difference does not matter or is not certain");
+            why.add(
+                    isOutside(sum, keeps)
+                            ? "no other dose is proposed: the difference of " + Phrases.percent(difference(sum, keeps))
+                                    + " is too little to matter"
+                            : "no other dose is proposed: the present one may well be right");
         }
         return why;
     }
@@ -167,9 +198,8 @@ final class Dosing {
                 + " mL a day";
     }
 
-    private static Outlook outlook(Sum sum, double mlPerDay, Optional<Correction> correction, TargetRange target) {
+    private static Outlook outlook(Sum sum, List<Estimate.Day> followed, TargetRange target) {
         List<Estimate.Day> unchanged = sum.estimate().ahead();
-        List<Estimate.Day> followed = followed(sum, mlPerDay, correction);
         return new Outlook(unchanged, followed, Ahead.leaving(unchanged, target), lastOutside(followed, target));
     }
 

@@ -10,6 +10,7 @@ import soundings.quantity.Interval;
 /**
  * A dose proposed, or withheld with the reason; or neither, where the present dose is good as it is.
  *
+ * @param pause where the level is above its range and the tank uses it up; the proposed or present dose is for after it
  * @param correction a one-off amount toward the target, split over days; empty when none is needed
  * @param withheld empty when the advice stands
  * @param working the formula, the numbers put in, step by step
@@ -26,7 +27,8 @@ public record Recommendation(
         Optional<Withheld> withheld,
         List<WorkingLine> working,
         List<String> restsOn,
-        Optional<Outlook> outlook) {
+        Optional<Outlook> outlook,
+        Optional<Pause> pause) {
     public Recommendation {
         why = List.copyOf(why);
         working = List.copyOf(working);
@@ -55,7 +57,13 @@ public record Recommendation(
                 withheld,
                 working,
                 restsOn,
+                Optional.empty(),
                 Optional.empty());
+    }
+
+    /** Whether there is anything to do. */
+    public boolean isChange() {
+        return proposedMlPerDay().isPresent() || correction().isPresent() || pause().isPresent();
     }
 
     /**
@@ -82,6 +90,20 @@ public record Recommendation(
     public record Correction(double ml, int days, double byHandMl) {
         public double mlADay() {
             return ml / days;
+        }
+    }
+
+    /**
+     * Less than usual until a level above its range has come down to the middle.
+     *
+     * @param mlPerDay meanwhile, mostly none
+     * @param days until then, with their 90 % interval
+     * @param goal the level to wait for, canonical unit
+     * @param testIn days until the next test, well before the end
+     */
+    public record Pause(double mlPerDay, Interval days, double goal, int testIn) {
+        public int wholeDays() {
+            return (int) Math.max(1, Math.round(days.mid()));
         }
     }
 

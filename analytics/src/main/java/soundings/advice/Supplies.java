@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import soundings.advice.Recommendation.Correction;
+import soundings.advice.Recommendation.Pause;
 import soundings.chemistry.Reference;
 import soundings.estimate.Estimates;
 import soundings.history.DoseCourse;
@@ -42,7 +43,7 @@ final class Supplies {
     }
 
     /** What is to go out of a container from now on, where that differs from what does; as the pump is set. */
-    private record Proposed(OptionalDouble mlPerDay, double once, double onceByHand) {
+    private record Proposed(OptionalDouble mlPerDay, double once, double onceByHand, int pauseDays) {
         static Proposed of(List<Recommendation> own) {
             OptionalDouble perDay = own.stream()
                     .flatMap(r -> r.proposedMlPerDay().stream())
@@ -53,11 +54,17 @@ final class Supplies {
             return new Proposed(
                     perDay,
                     once.map(Correction::ml).orElse(0.0),
-                    once.map(Correction::byHandMl).orElse(0.0));
+                    once.map(Correction::byHandMl).orElse(0.0),
+                    own.stream()
+                            .flatMap(r -> r.pause().stream())
+                            .filter(p -> p.mlPerDay() == 0)
+                            .mapToInt(Pause::wholeDays)
+                            .findFirst()
+                            .orElse(0));
         }
 
         boolean isNone() {
-            return mlPerDay.isEmpty() && once == 0;
+            return mlPerDay.isEmpty() && once == 0 && pauseDays == 0;
         }
     }
 
@@ -68,7 +75,8 @@ final class Supplies {
         double delivered = Feeds.delivered(Optional.of(pump));
         OptionalDouble left = left(asOf, course, pump, delivered);
         double ahead = proposed.mlPerDay().orElse(mlPerDay);
-        Optional<LocalDate> empty = emptyOn(asOf, less(left, proposed.onceByHand()), ahead * delivered);
+        LocalDate from = asOf.plusDays(proposed.pauseDays());
+        Optional<LocalDate> empty = emptyOn(from, less(left, proposed.onceByHand()), ahead * delivered);
         double doses = pump.dosesPerDay().orElse(0);
         return new Supply(
                 tank.tank(),

@@ -111,7 +111,7 @@ final class Watching {
     static List<String> order(Recommendation r, List<Recommendation> all) {
         List<String> names = all.stream()
                 .filter(o -> o.tank().equals(r.tank()) && o.withheld().isEmpty())
-                .filter(o -> o.proposedMlPerDay().isPresent() || o.correction().isPresent())
+                .filter(Recommendation::isChange)
                 .map(o -> Phrases.name(o.parameter()))
                 .distinct()
                 .toList();

@@ -49,8 +49,7 @@ record LevelLayers(
     /** Where the level goes if what is proposed is done. */
     private Optional<Layer> followed() {
         return view.recommendations(test.tankName(), test.parameter()).stream()
-                .filter(r -> r.withheld().isEmpty()
-                        && (r.proposedMlPerDay().isPresent() || r.correction().isPresent()))
+                .filter(r -> r.withheld().isEmpty() && r.isChange())
                 .flatMap(r -> r.outlook().stream())
                 .map(o -> thinned(within(o.followed())))
                 .filter(days -> days.size() > 1)

@@ -78,14 +78,25 @@ final class Sentences {
                 ? "the " + r.parameter().name().toLowerCase(java.util.Locale.ROOT) + " dose"
                 : r.additive();
         List<String> parts = new java.util.ArrayList<>();
+        r.pause().ifPresent(p -> parts.add(pause(r, p, name)));
         r.proposedMlPerDay()
-                .ifPresent(p -> parts.add("set " + name + " to " + Figures.number(p.mid(), millilitres(p)) + " mL a day"
-                        + present(r, millilitres(p))));
+                .ifPresent(p -> parts.add((r.pause().isPresent() ? "then set " : "set ") + name + " to "
+                        + Figures.number(p.mid(), millilitres(p)) + " mL a day" + present(r, millilitres(p))));
         r.correction()
                 .ifPresent(c ->
                         parts.add((c.days() == 1 ? "on the first day" : "on each of the first " + c.days() + " days")
                                 + " add " + Figures.number(c.mlADay(), c.mlADay() < 10 ? 2 : 1) + " mL of " + name));
         return Figures.capital(String.join("; ", parts));
+    }
+
+    private static String pause(Recommendation r, Recommendation.Pause p, String name) {
+        String meanwhile = p.mlPerDay() > 0
+                ? "only " + Figures.number(p.mlPerDay(), p.mlPerDay() < 10 ? 2 : 1) + " mL a day of " + name
+                : "no " + name;
+        return meanwhile + " for about " + p.wholeDays() + " days, until the test reads "
+                + Figures.with(
+                        Figures.number(p.goal(), Figures.bareDecimals(p.goal())),
+                        r.parameter().unit());
     }
 
     private static String present(Recommendation r, int decimals) {

@@ -38,6 +38,10 @@ final class RecommendationRows {
             out.writeNullField("proposedMlPerDay");
         }
         correction(r);
+        if (r.pause().isPresent()) {
+            Intervals.write(out, "pauseDays", r.pause().get().days());
+            out.writeNumberField("pauseMlPerDay", r.pause().get().mlPerDay());
+        }
         words("why", r.why());
         if (r.withheld().isPresent()) {
             out.writeStringField("withheld", r.withheld().get().message());

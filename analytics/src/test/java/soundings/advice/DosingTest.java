@@ -159,6 +159,59 @@ class DosingTest {
         assertThat(r.proposedMlPerDay().orElseThrow().mid()).isCloseTo(0.9, within(1e-9));
         assertThat(r.correction()).isEmpty();
         assertThat(value(r, "pause")).isCloseTo(60, within(1e-6));
+        assertThat(r.pause()).hasValueSatisfying(p -> {
+            assertThat(p.mlPerDay()).isZero();
+            assertThat(p.wholeDays()).isEqualTo(60);
+            assertThat(p.testIn()).isEqualTo(14);
+        });
+        assertThat(advice.actions())
+                .anyMatch(a -> a.what().startsWith("Give no Iodide until iodine tests at 0.06 mg/L, in about 60 days (")
+                        && a.what().endsWith("from then on 0.900 mL a day in place of 3.00"));
+        // 30 days at 0.001 mg/L a day from 0.12
+        assertThat(r.outlook().orElseThrow().followed().get(29).level().mid()).isCloseTo(0.09, within(1e-9));
+    }
+
+    @Test
+    void a_level_that_would_fall_too_fast_without_a_dose_is_let_down_by_a_part_of_it() {
+        History history = dosedLog().history(NINETY_LITRES);
+
+        Recommendation r = only(Given.advice(history, use(history, 1.2, 0.02, 10, 0.5)), ALKALINITY);
+
+        // at most 1 dKH a day: (1.2 - 1) * 90 / 5 = 3.6 mL meanwhile, (10 - 8) / 1 = 2 days; then 1.2 * 90 / 5 = 21.6
+        assertThat(r.pause()).hasValueSatisfying(p -> {
+            assertThat(p.mlPerDay()).isCloseTo(3.6, within(1e-9));
+            assertThat(p.days().mid()).isCloseTo(2, within(1e-9));
+        });
+        assertThat(r.outlook().orElseThrow().followed().get(29).level().mid()).isCloseTo(8, within(1e-6));
+    }
+
+    @Test
+    void a_level_that_the_tank_may_not_use_up_is_not_waited_for() {
+        History history = dosedLog().history(NINETY_LITRES);
+
+        Recommendation r = only(Given.advice(history, use(history, 0.02, 0.05, 10, 0.5)), ALKALINITY);
+
+        assertThat(r.pause()).isEmpty();
+        assertThat(r.why()).anyMatch(w -> w.contains("water changes bring it down"));
+    }
+
+    @Test
+    void a_dose_a_tenth_off_for_certain_is_mended_even_where_the_level_would_hold_out_the_month() {
+        Setup setup = Given.setup(OptionalDouble.of(90), List.of(additive("Lime", CALCIUM, 37)));
+        History history = log().readings(CALCIUM, 0, 3, 425, 424, 425, 424, 423, 424, 423, 422, 423)
+                .rate("Lime", 0, 2)
+                .history(setup);
+        double dosed = 2 * 37.0 / 90;
+
+        Recommendation far =
+                only(Given.advice(history, estimate(history.asOf(), CALCIUM, 425, 2, 1.0, 0.05, dosed)), CALCIUM);
+        Recommendation near =
+                only(Given.advice(history, estimate(history.asOf(), CALCIUM, 425, 2, 0.87, 0.01, dosed)), CALCIUM);
+
+        // 1.0 * 90 / 37 = 2.43 mL in place of 2: 18 % more; 0.87 * 90 / 37 = 2.116 mL: 5 %
+        assertThat(far.proposedMlPerDay().orElseThrow().mid()).isCloseTo(2.4324, within(1e-4));
+        assertThat(near.proposedMlPerDay()).isEmpty();
+        assertThat(near.why()).anyMatch(w -> w.contains("5 % is too little to matter"));
     }
 
     @Test

@@ -382,7 +382,8 @@ public final class MarineClub {
                                         "use * litres / strength",
                                         "")),
                         List.of("Tests!B5:B305", "Tanks!B2", "Additives!A2"),
-                        Optional.of(outlook())),
+                        Optional.of(outlook()),
+                        Optional.empty()),
                 new Recommendation(
                         "Frag tank",
                         ALKALINITY,
