@@ -20,18 +20,22 @@ public final class CareActions {
 
     /** The advice with the actions of new tanks, treated animals and moves in their places. */
     public static Advice amend(Advice advice, Care care) {
-        List<Action> actions = new ArrayList<>(advice.actions().stream()
+        List<Action> kept = advice.actions().stream()
                 .filter(a -> !isOfEmptyNewTank(a, care) && !isOfUnready(a, care))
                 .map(a -> isOfTreatedWater(a, care) ? asked(a) : a)
-                .toList());
+                .toList();
+        List<Action> actions = new ArrayList<>();
         care.dangers().stream()
-                .filter(d -> actions.stream().noneMatch(a -> isSame(a, d)))
+                .filter(d -> kept.stream().noneMatch(a -> isSame(a, d)))
                 .map(CareActions::danger)
                 .forEach(actions::add);
+        care.courses().stream().filter(Course::running).forEach(c -> actions.addAll(CourseActions.of(c)));
+        care.newTanks().stream().flatMap(t -> keepEmpty(t).stream()).forEach(actions::add);
         care.moves().stream()
                 .filter(Move::planned)
                 .flatMap(m -> move(m).stream())
                 .forEach(actions::add);
+        actions.addAll(kept);
         actions.sort(Comparator.comparing(Action::urgency));
         return new Advice(
                 advice.judgements(),
@@ -121,14 +125,28 @@ public final class CareActions {
                         List.of(move.place())));
     }
 
-    private static String name(Parameter parameter) {
+    private static Optional<Action> keepEmpty(NewTank tank) {
+        return !tank.isRunIn()
+                ? Optional.empty()
+                : Optional.of(new Action(
+                        Urgency.MONTH,
+                        tank.tank(),
+                        Optional.empty(),
+                        "Put no animal in yet: the tank is not ready on day " + tank.age(),
+                        List.of(NotReady.because(tank)),
+                        1,
+                        "",
+                        NotReady.restsOn(tank)));
+    }
+
+    static String name(Parameter parameter) {
         boolean symbol = parameter.name().length() < 3;
         return symbol
                 ? parameter.name()
                 : parameter.name().toLowerCase(Locale.ROOT).replace("(as n)", "(as N)");
     }
 
-    private static String figure(double value) {
+    static String figure(double value) {
         return java.math.BigDecimal.valueOf(value)
                 .round(new java.math.MathContext(2))
                 .stripTrailingZeros()

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import soundings.chemistry.Reference;
 import soundings.history.Point;
 import soundings.history.TankHistory;
 import soundings.log.AsWritten;
@@ -31,6 +33,11 @@ public record Challenge(LocalDate on, OptionalDouble mgPerLitre, Outcome outcome
         NOT_TESTED,
         /** The next day has not come. */
         PENDING
+    }
+
+    /** Whether words tell of one. */
+    public static Predicate<String> words(Reference reference) {
+        return new Vocabulary(reference)::speaksOfChallenge;
     }
 
     /** All of a tank's, oldest first, one a day. */

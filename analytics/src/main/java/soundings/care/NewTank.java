@@ -69,6 +69,11 @@ public record NewTank(
      */
     public record Earlier(String tank, LocalDate since, OptionalLong daysToZeros) {}
 
+    /** Empty of animals and not ready: what is in its water is meant to be there. */
+    public boolean isRunIn() {
+        return !animals && lacks != Lacks.NOTHING;
+    }
+
     public Clearing clearing(Parameter parameter) {
         return clearings.stream()
                 .filter(c -> c.parameter().equals(parameter))

@@ -24,6 +24,7 @@ final class Vocabulary {
     final Pattern ended;
     final Pattern day;
     final Pattern challenge;
+    private final Pattern isGone;
     final Pattern clauses;
 
     Vocabulary(Reference reference) {
@@ -45,11 +46,16 @@ final class Vocabulary {
                 + ")\\b|\\b" + stopped + " " + links + course + "\\b");
         day = Pattern.compile("\\b" + words(reference, "day") + " ?#? ?(\\d{1,3})\\b(?! ?(?:old|s\\b))");
         challenge = Pattern.compile("\\b" + words(reference, "challenge"));
+        isGone = whole(gone);
         clauses = Pattern.compile("[;.!\\n](?=\\s|$)|(?i)\\b" + words(reference, "then") + "\\b");
     }
 
+    /** Not of one that is gone, or still to come. */
     boolean speaksOfChallenge(String text) {
-        return challenge.matcher(folded(text)).find();
+        String plain = folded(text);
+        return challenge.matcher(plain).find()
+                && !notGiven.matcher(plain).find()
+                && !isGone.matcher(plain).find();
     }
 
     private static Pattern whole(String words) {
@@ -66,11 +72,9 @@ final class Vocabulary {
                 .collect(Collectors.collectingAndThen(Collectors.joining("|", "(?:", ")"), Vocabulary::present));
     }
 
+    /** A meaning without words is never met. */
     private static String present(String words) {
-        if (words.equals("(?:)")) {
-            throw new IllegalStateException("words.csv lacks a meaning of kind CARE");
-        }
-        return words;
+        return words.equals("(?:)") ? "(?!)" : words;
     }
 
     static String folded(String text) {

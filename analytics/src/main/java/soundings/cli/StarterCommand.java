@@ -9,13 +9,15 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import soundings.chemistry.Reference;
+import soundings.forms.SetupWorkbook;
 import soundings.forms.StarterWorkbook;
 import soundings.reference.ReferenceTables;
 
-/** {@code starter}: a blank log to begin with. */
+/** {@code starter}: a blank log to begin with, and its companion. */
 @Command(
         name = "starter",
-        description = "Writes a blank, well-laid log to begin with.",
+        description = "Writes a blank, well-laid log to begin with, and its blank setup workbook beside it.",
         mixinStandardHelpOptions = true)
 final class StarterCommand implements Callable<Integer> {
     private final Console console;
@@ -40,9 +42,17 @@ final class StarterCommand implements Callable<Integer> {
         if (Files.exists(file)) {
             throw new CannotDo(file + " exists already and is left as it is; name another file");
         }
-        console.result(new Outputs(console)
-                .write(file, to -> StarterWorkbook.write(ReferenceTables.load(), to))
-                .toString());
+        Reference reference = ReferenceTables.load();
+        Outputs outputs = new Outputs(console);
+        console.result(
+                outputs.write(file, to -> StarterWorkbook.write(reference, to)).toString());
+        Path setup = file.resolveSibling(Opened.stem(file) + "-setup.xlsx");
+        if (Files.exists(setup)) {
+            console.notice(setup + " exists already and is left as it is");
+        } else {
+            console.result(outputs.write(setup, to -> SetupWorkbook.blank(reference, to))
+                    .toString());
+        }
         return Main.DONE;
     }
 }

@@ -2,11 +2,13 @@ package soundings.findings;
 
 import java.time.YearMonth;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import soundings.advice.Advice;
 import soundings.advice.Followed;
 import soundings.care.Care;
+import soundings.care.Challenge;
 import soundings.chemistry.Reference;
 import soundings.estimate.Estimates;
 import soundings.history.History;
@@ -62,9 +64,12 @@ public record Findings(
 
     /** Everything that could not be read or used as it stands, each once, stage by stage. */
     public List<Issue> issues() {
+        Predicate<String> challenge = Challenge.words(reference);
         return Stream.of(history.setup().issues(), log.issues(), history.issues(), care.issues(), upkeep.issues())
                 .flatMap(List::stream)
                 .filter(i -> !isDoseOfCourse(i) && !isLight(i))
+                .filter(i -> !i.kind().equals("unreadText")
+                        || !challenge.test(i.where().map(AsWritten::text).orElse("")))
                 .distinct()
                 .toList();
     }

@@ -22,7 +22,8 @@ final class CareForms {
                         Field.day("Started", "The day of the first dose: day 1.")
                                 .key(),
                         Field.number("Amount", 10, "One dose, as the vet or the label says."),
-                        Field.words("Unit", 10, "mg, g or mg/L. By volume or drops no level can be reckoned."),
+                        Field.words("Unit", 10, "mg, g or mg/L. By volume or drops no level can be reckoned.")
+                                .from(Choices.list("Dose in")),
                         Field.number("Every days", 11, "Days from one dose to the next; blank: no rhythm."),
                         Field.number(
                                 "Keep at mg per litre",

@@ -1,9 +1,11 @@
 package soundings.forms;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import soundings.chemistry.Alias;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Part;
 import soundings.chemistry.Reference;
 import soundings.chemistry.Scale;
 
@@ -37,7 +39,14 @@ record Choices(List<Column> columns) {
                         scales.stream().map(s -> s.parameter().id()).toList()),
                 new Column("Unit", scales.stream().map(Scale::label).toList()),
                 new Column("Meaning", meanings(reference)),
-                new Column("Yes or no", List.of("yes", "no"))));
+                new Column("Yes or no", List.of("yes", "no")),
+                new Column(
+                        "At risk",
+                        Arrays.stream(Part.Harm.values())
+                                .filter(h -> h != Part.Harm.UNKNOWN)
+                                .map(Part.Harm::words)
+                                .toList()),
+                new Column("Dose in", List.of("mg", "g", "mg/L"))));
     }
 
     Choices with(Column column) {

@@ -30,6 +30,11 @@ public final class SetupWorkbook {
 
     private SetupWorkbook() {}
 
+    /** The companion of a log in which nothing is written yet. */
+    public static void blank(Reference reference, OutputStream out) throws IOException {
+        write(Optional.empty(), new Log(List.of(), List.of(), List.of(), List.of(), List.of()), reference, out);
+    }
+
     /**
      * Writes the companion workbook: a new one, or the existing one with what is new added. The existing file is only read.
      *

@@ -3,6 +3,7 @@ package soundings.forms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
 
 /** The sheets of a blank log: tests a row a day and tank, and a sheet each for what happens less often. */
@@ -29,7 +30,7 @@ final class StarterForms {
     private StarterForms() {}
 
     static List<Form> of(Reference reference) {
-        return List.of(tanks(), tests(reference), doses(), waterChanges(), events(), laboratory());
+        return List.of(tanks(), tests(reference), doses(), waterChanges(), events(), light(reference), laboratory());
     }
 
     private static Form tanks() {
@@ -106,13 +107,30 @@ final class StarterForms {
     private static Form events() {
         return new Form(
                 "Events",
-                "A row for everything else: new carbon, a lamp, a new bottle, animals in and out, losses, jobs.",
+                "A row for everything else: new carbon, a lamp, a new bottle, animals in and out, losses, feeding, what to mend, how a treated animal looks.",
                 List.of(
                         date(),
                         tank(),
                         Field.words("Event", 26, "What happened, in a word or two; the list has some.")
                                 .from(Choices.list(HAPPENINGS)),
-                        Field.words("Note", 70, "The rest of the story.")));
+                        Field.words(
+                                "Note",
+                                70,
+                                "The rest of the story: three spots, no spots, 500 mg given, return pump rattles.")));
+    }
+
+    private static Form light(Reference reference) {
+        Parameter par = reference.parameter("par");
+        return new Form(
+                "Light",
+                "A row each time you measure light, with the place: light differs more between two places than between two lamps.",
+                List.of(
+                        date(),
+                        tank(),
+                        Field.words("Measured at", 24, "The place, always written alike: left rock, sand."),
+                        Field.number("PAR (\u00b5mol/m\u00b2/s)", 16, "What the light meter read there, under water.")
+                                .within(par.plausibleLow(), par.plausibleHigh()),
+                        Field.words("Note", 50, "Lamp, strength, height.")));
     }
 
     private static Form laboratory() {

@@ -9,7 +9,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import soundings.chemistry.Reference;
 import soundings.xlsx.SameBytes;
 
-/** A blank log to begin with, laid out so that nothing in it has to be guessed. */
+/** A blank log to begin with, laid out so that nothing in it has to be guessed, and its companion. */
 public final class StarterWorkbook {
     private static final List<String> HAPPENINGS = List.of(
             "new carbon",
@@ -22,7 +22,11 @@ public final class StarterWorkbook {
             "loss",
             "treatment",
             "cleaned",
-            "power cut");
+            "power cut",
+            "fed",
+            "health check",
+            "challenge dose",
+            "equipment");
 
     private StarterWorkbook() {}
 

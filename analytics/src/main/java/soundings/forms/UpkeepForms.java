@@ -22,9 +22,10 @@ final class UpkeepForms {
                                 .key(),
                         Field.day("Noticed", "The day it was first seen."),
                         Field.words(
-                                "At risk",
-                                24,
-                                "Animals' lives, fire, flood, or slow harm. Blank: by the equipment named in the job."),
+                                        "At risk",
+                                        24,
+                                        "Animals' lives, fire, flood, or slow harm. Blank: by the equipment named in the job.")
+                                .from(Choices.list("At risk")),
                         Field.words("Done", 12, "The day it was done, or yes. Blank: still open.")));
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -106,7 +107,7 @@ final class AnimalItems {
     }
 
     /** One note with what it tells of. */
-    private record Noted(String tank, String of, Remark remark) {}
+    private record Noted(String tank, String of, Remark remark, String text) {}
 
     static List<Item> notes(View view) {
         List<Column> columns = List.of(
@@ -125,7 +126,7 @@ final class AnimalItems {
                                 new Cell.Day(n.remark().date()),
                                 Cell.words(n.tank()),
                                 Cell.words(n.of()),
-                                Cell.words(n.remark().text()),
+                                Cell.words(n.text()),
                                 Cell.words(n.remark().at().place())),
                         List.of())));
         return rows.isEmpty()
@@ -141,9 +142,22 @@ final class AnimalItems {
 
     private static Stream<Noted> all(Animals a) {
         return Stream.of(
-                        a.moves().stream().map(r -> new Noted(a.tank(), "move", r)),
-                        a.conditions().stream().map(r -> new Noted(a.tank(), "condition", r)),
-                        a.feeding().stream().map(r -> new Noted(a.tank(), "feeding", r)))
+                        byCell(a.tank(), "move", a.moves()),
+                        byCell(a.tank(), "condition", a.conditions()),
+                        byCell(a.tank(), "feeding", a.feeding()))
                 .flatMap(s -> s);
+    }
+
+    /** What one cell says of one thing is one note. */
+    private static Stream<Noted> byCell(String tank, String of, List<Remark> remarks) {
+        return remarks.stream()
+                .collect(Collectors.groupingBy(r -> r.at().place(), LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .map(same -> new Noted(
+                        tank,
+                        of,
+                        same.get(0),
+                        same.stream().map(Remark::text).distinct().collect(Collectors.joining(", "))));
     }
 }

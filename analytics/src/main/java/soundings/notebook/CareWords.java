@@ -1,6 +1,7 @@
 package soundings.notebook;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import soundings.care.Challenge;
@@ -21,7 +22,26 @@ final class CareWords {
             return "Ready" + tank.readyOn().map(d -> " since " + Figures.day(d)).orElse("") + " by your rule, on day "
                     + tank.age() + " since it was filled.";
         }
-        return "Not ready on day " + tank.age() + ": " + lacks(tank) + ".";
+        return "Not ready on day " + tank.age() + ": " + lacks(tank) + "." + earlier(tank);
+    }
+
+    /** The pace of this one beside that of the keeper's others. */
+    private static String earlier(NewTank tank) {
+        List<String> others = tank.earlier().stream()
+                .filter(e -> e.daysToZeros().isPresent())
+                .map(e -> e.tank() + " took "
+                        + Figures.count((int) e.daysToZeros().getAsLong(), "day", "days"))
+                .toList();
+        Optional<Long> expected = tank.clearings().stream()
+                .limit(2)
+                .flatMap(c -> c.on(Interval::mid).stream())
+                .max(java.util.Comparator.naturalOrder())
+                .map(d -> java.time.temporal.ChronoUnit.DAYS.between(tank.since(), d));
+        return others.isEmpty()
+                ? ""
+                : " To clear tests " + Figures.list(others)
+                        + expected.map(d -> "; by its trend this one is clear about day " + d)
+                                .orElse("") + ".";
     }
 
     private static String lacks(NewTank tank) {

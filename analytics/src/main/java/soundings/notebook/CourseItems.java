@@ -131,8 +131,24 @@ final class CourseItems {
                         .toList());
     }
 
+    /** Each amount from the day it was first given, where it was not the same all along. */
+    private static Optional<String> doseChanges(Course course) {
+        List<String> changes = new ArrayList<>();
+        String last = "";
+        for (Given given : course.doses()) {
+            if (!given.written().equals(last)) {
+                changes.add(given.written() + (changes.isEmpty() ? " on " : " from ") + Figures.day(given.on()));
+                last = given.written();
+            }
+        }
+        return changes.size() < 2
+                ? Optional.empty()
+                : Optional.of("The dose was changed: " + String.join(", then ", changes) + " on.");
+    }
+
     private static Optional<Item> said(Course course) {
         List<Prose.Block> blocks = new ArrayList<>();
+        doseChanges(course).ifPresent(words -> blocks.add(CareBlocks.block(Prose.Kind.BULLET, words)));
         course.relapses()
                 .forEach(r -> blocks.add(CareBlocks.block(
                         Prose.Kind.BULLET,

@@ -2,6 +2,7 @@ package soundings.notebook;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
 import soundings.notebook.TableItem.Row;
@@ -23,8 +24,8 @@ final class LightItems {
             return "";
         }
         if (!off.isEmpty()) {
-            return "Light is out of its range at " + Figures.count(off.size(), "place", "places") + ": "
-                    + String.join("; ", off) + ".";
+            return "Light is out of its range at " + Figures.count(off.size(), "place", "places") + ". "
+                    + off.stream().map(w -> Figures.capital(w) + ".").collect(Collectors.joining(" "));
         }
         boolean judged = lights.stream().anyMatch(l -> l.standing() == Standing.WITHIN);
         return judged
@@ -37,8 +38,11 @@ final class LightItems {
                 ? " where " + whole(light.low()) + " is the least"
                 : " where " + whole(light.high()) + " is the most";
         String par = light.last().map(m -> Figures.number(m.par(), 0)).orElse("");
+        String before = light.before()
+                .map(m -> "; it was " + Figures.number(m.par(), 0) + " on " + Figures.day(m.on()))
+                .orElse("");
         return place(light) + (light.tank().isEmpty() ? "" : " (" + light.tank() + ")") + ", "
-                + Figures.with(par, "umol/m2/s") + limit;
+                + Figures.with(par, "umol/m2/s") + limit + before;
     }
 
     private static String place(Light light) {
@@ -55,6 +59,7 @@ final class LightItems {
                 Column.words("Tank"),
                 new Column("Measured on", "", Kind.DATE, 0),
                 new Column("PAR", Figures.unit("umol/m2/s"), Kind.NUMBER, 0),
+                new Column("Before", Figures.unit("umol/m2/s"), Kind.NUMBER, 0),
                 Column.words("Wanted"),
                 new Column("Lit a day", "h", Kind.NUMBER, 1),
                 new Column("Light of a day", Figures.unit("mol/m2/d"), Kind.NUMBER, 1),
@@ -76,6 +81,9 @@ final class LightItems {
                         Cell.words(light.tank()),
                         light.last().<Cell>map(m -> new Cell.Day(m.on())).orElse(Cell.NOTHING),
                         light.last()
+                                .<Cell>map(m -> new Cell.Number(m.par(), 0, ""))
+                                .orElse(Cell.NOTHING),
+                        light.before()
                                 .<Cell>map(m -> new Cell.Number(m.par(), 0, ""))
                                 .orElse(Cell.NOTHING),
                         Cell.words(span(light.low(), light.high(), 0)),

@@ -47,7 +47,13 @@ final class Model {
         model.put(
                 "litres",
                 tank.litres().isPresent() ? Figures.number(tank.litres().getAsDouble(), 0) : "");
-        model.put("finding", Sentences.tank(view, tank.tank()));
+        model.put(
+                "finding",
+                view.findings().care().newTanks().stream()
+                        .filter(t -> t.tank().equals(tank.tank()) && t.isRunIn())
+                        .map(CareWords::newTank)
+                        .findFirst()
+                        .orElseGet(() -> Sentences.tank(view, tank.tank())));
         model.put(
                 "tests",
                 view.tests().stream()

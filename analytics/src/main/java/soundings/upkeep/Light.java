@@ -32,6 +32,12 @@ public record Light(
         return measured.isEmpty() ? Optional.empty() : Optional.of(measured.get(measured.size() - 1));
     }
 
+    /** The reading of an earlier day before the last one. */
+    public Optional<Measured> before() {
+        return last().flatMap(l ->
+                measured.stream().filter(m -> m.on().isBefore(l.on())).reduce((a, b) -> b));
+    }
+
     /** Daily light integral, mol/m2 a day, of the last reading, the lamps at one strength all day. */
     public OptionalDouble perDay() {
         return last().map(m -> perDay(m.par())).orElse(OptionalDouble.empty());

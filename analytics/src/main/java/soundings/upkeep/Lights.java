@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import soundings.chemistry.Alias;
 import soundings.chemistry.Names;
@@ -109,12 +110,25 @@ final class Lights {
                         b -> OptionalDouble.empty(),
                         a -> OptionalDouble.empty(),
                         b -> OptionalDouble.empty());
-        String place = Stream.of(reading.method(), heading(reading, log))
-                .map(words -> place(reading.tank(), words))
-                .filter(p -> !p.isEmpty())
-                .findFirst()
-                .orElse("");
+        String place = written(reading, log);
         par.ifPresent(value -> measured(reading.tank(), place, reading.date(), value, reading.at()));
+    }
+
+    /** A place of the setup workbook; else all that the column beside it says, or all that its heading says beyond light and units. */
+    private String written(Reading reading, Log log) {
+        String heading = heading(reading, log);
+        return Stream.of(reading.method(), heading)
+                .flatMap(words -> stated(reading.tank(), Lexicon.words(words)).stream())
+                .findFirst()
+                .or(() -> Optional.of(reading.method().strip()).filter(m -> !m.isEmpty()))
+                .orElseGet(() -> beyondLight(heading));
+    }
+
+    private String beyondLight(String heading) {
+        List<String> spoken = Lexicon.words(heading);
+        return places.find(spoken).isEmpty()
+                ? ""
+                : spoken.stream().filter(w -> !IN_BETWEEN.contains(w)).collect(Collectors.joining(" "));
     }
 
     /** The heading of the column the reading stands in. */
@@ -155,16 +169,20 @@ final class Lights {
     /** A place of the setup workbook named in the words, else the known words for places among them. */
     private String place(String tank, String words) {
         List<String> spoken = Lexicon.words(words);
-        Optional<String> ours = stated.stream()
+        return stated(tank, spoken)
+                .orElseGet(() -> String.join(
+                        " ",
+                        places.find(spoken).stream()
+                                .map(h -> String.join(" ", spoken.subList(h.from(), h.to())))
+                                .toList()));
+    }
+
+    private Optional<String> stated(String tank, List<String> spoken) {
+        return stated.stream()
                 .filter(s -> s.tank().isEmpty() || s.tank().equals(tank))
                 .map(Row::place)
                 .filter(p -> !Lexicon.words(p).isEmpty() && spoken.containsAll(Lexicon.words(p)))
                 .max(Comparator.comparingInt(String::length));
-        return ours.orElseGet(() -> String.join(
-                " ",
-                places.find(spoken).stream()
-                        .map(h -> String.join(" ", spoken.subList(h.from(), h.to())))
-                        .toList()));
     }
 
     private List<Light.Measured> places(String tank, String place) {

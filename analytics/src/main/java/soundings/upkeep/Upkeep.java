@@ -67,7 +67,7 @@ public record Upkeep(
                 lights,
                 AnimalNotes.of(history, estimates, advice, reference),
                 testing,
-                UpkeepActions.of(jobs, testing, history.asOf()),
+                UpkeepActions.of(jobs, lights, testing, history.asOf()),
                 sheets.issues());
     }
 

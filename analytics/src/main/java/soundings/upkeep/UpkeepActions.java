@@ -17,6 +17,9 @@ import soundings.chemistry.Part.Harm;
 public final class UpkeepActions {
     private static final int LONGEST = 100;
 
+    /** A reading older than this does not tell how the light is now; common practice, no source. */
+    private static final int LIGHT_DAYS = 92;
+
     private UpkeepActions() {}
 
     /** The advice with what the upkeep asks for; of equally pressing things a job put off stands first. */
@@ -33,9 +36,10 @@ public final class UpkeepActions {
                 advice.insights());
     }
 
-    static List<Action> of(List<Job> jobs, Testing testing, LocalDate asOf) {
+    static List<Action> of(List<Job> jobs, List<Light> lights, Testing testing, LocalDate asOf) {
         List<Action> actions = new ArrayList<>();
         jobs.stream().filter(Job::open).forEach(j -> actions.add(job(j, asOf)));
+        lights.forEach(l -> light(l, asOf).ifPresent(actions::add));
         testing.kits().forEach(k -> kit(k).ifPresent(actions::add));
         return actions.stream().sorted(Comparator.comparing(Action::urgency)).toList();
     }
@@ -82,6 +86,36 @@ public final class UpkeepActions {
                 age.isPresent() ? ", " + age.getAsLong() + (age.getAsLong() == 1 ? " day" : " days") + " ago" : "";
         int notes = job.notes().size();
         return since + days + (notes > 1 ? ", and " + (notes == 2 ? "once" : (notes - 1) + " times") + " again" : "");
+    }
+
+    /** A reading of the last months outside the keeper's own numbers. */
+    private static Optional<Action> light(Light light, LocalDate asOf) {
+        boolean low = light.standing() == Light.Standing.BELOW;
+        boolean off = low || light.standing() == Light.Standing.ABOVE;
+        return light.last()
+                .filter(m -> off && !m.on().isBefore(asOf.minusDays(LIGHT_DAYS)))
+                .map(m -> new Action(
+                        Urgency.MONTH,
+                        light.tank(),
+                        Optional.empty(),
+                        "Look at the light at " + (light.place().isEmpty() ? "the place measured" : light.place())
+                                + ": PAR "
+                                + whole(m.par()) + " where you want at " + (low ? "least " : "most ")
+                                + whole((low ? light.low() : light.high()).orElse(0)),
+                        List.of(
+                                "measured on " + m.on()
+                                        + light.before()
+                                                .map(b -> "; it was " + whole(b.par()) + " on " + b.on())
+                                                .orElse(""),
+                                "change a lamp's strength or height in small steps over weeks (common practice, no source)"),
+                        1,
+                        "",
+                        Stream.concat(light.restsOn().stream(), light.cell().stream())
+                                .toList()));
+    }
+
+    private static String whole(double par) {
+        return String.valueOf(Math.round(par));
     }
 
     private static String cut(String text) {

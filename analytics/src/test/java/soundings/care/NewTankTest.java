@@ -132,6 +132,38 @@ class NewTankTest {
         assertThat(tank.challenge().orElseThrow().mgPerLitre().orElseThrow()).isEqualTo(2);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "challenge gone",
+                "challenge tomorrow",
+                "no challenge yet",
+                "Probedosis abgebaut",
+                "prueba de carga mañana"
+            })
+    void a_note_that_only_speaks_of_a_challenge_is_none(String note) {
+        NewTank tank =
+                lagoon(gone(log().readings(test("ammonia"), 0, 4, 2, 1), 10).note("note", 16, note));
+
+        assertThat(tank.challenge()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Ammoniak-Testdosis 2 mg/l",
+                "dose d'essai 2 mg/l",
+                "dosis de prueba 2 mg/l",
+                "proefdosis 2 mg/l",
+                "dose di prova 2 mg/l"
+            })
+    void a_challenge_is_read_in_other_languages(String note) {
+        NewTank tank =
+                lagoon(gone(log().readings(test("ammonia"), 0, 4, 2, 1), 10).note("note", 16, note));
+
+        assertThat(tank.challenge().orElseThrow().mgPerLitre().orElseThrow()).isEqualTo(2);
+    }
+
     @Test
     void zero_tests_alone_do_not_make_it_ready() {
         assertThat(lagoon(gone(log().readings(test("ammonia"), 0, 4, 2, 1), 10)).lacks())

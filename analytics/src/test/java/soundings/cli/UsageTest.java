@@ -91,6 +91,22 @@ class UsageTest {
         assertThat(file).doesNotExist();
     }
 
+    @Test
+    void a_blank_log_comes_with_its_blank_companion_and_neither_overwrites_what_is_there() throws IOException {
+        Path file = folder.resolve("mine.xlsx");
+        Path setup = folder.resolve("mine-setup.xlsx");
+
+        assertThat(run("starter", file.toString())).isZero();
+        assertThat(out.toString().lines()).containsExactly(file.toString(), setup.toString());
+        byte[] blank = Files.readAllBytes(setup);
+        Files.delete(file);
+        assertThat(run("starter", file.toString())).isZero();
+        assertThat(run("starter", file.toString())).isEqualTo(1);
+
+        assertThat(setup).hasBinaryContent(blank);
+        assertThat(run("setup", file.toString())).isZero();
+    }
+
     @ParameterizedTest
     @CsvSource({
         "KI 5 g, the volume it is made up to is missing",

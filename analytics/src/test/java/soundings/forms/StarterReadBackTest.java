@@ -19,7 +19,12 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import soundings.advice.Advising;
 import soundings.chemistry.Reference;
+import soundings.estimate.Estimates;
+import soundings.estimate.Estimating;
+import soundings.history.Histories;
+import soundings.history.History;
 import soundings.layout.Layouts;
 import soundings.log.DoseRate;
 import soundings.log.Issue;
@@ -32,6 +37,7 @@ import soundings.reference.ReferenceTables;
 import soundings.setup.Settings;
 import soundings.setup.Setup;
 import soundings.setup.SetupReading;
+import soundings.upkeep.Upkeep;
 import soundings.workbook.WorkbookReader;
 
 /** A blank log, filled in the way its prompts ask, is read without a guess. */
@@ -89,6 +95,13 @@ class StarterReadBackTest {
         add(workbook, "Water changes", FIRST.plusDays(9), "Nursery", "", 25);
         add(workbook, "Events", FIRST.plusDays(3), "Nursery", "new carbon", "50 g in the sump");
         add(workbook, "Events", FIRST.plusDays(5), "Long tank", "new lamp", "same strength");
+        add(workbook, "Events", FIRST.plusDays(6), "Nursery", "health check", "no spots");
+        add(workbook, "Events", FIRST.plusDays(7), "Nursery", "health check", "3 spots");
+        add(workbook, "Events", FIRST.plusDays(8), "Long tank", "equipment", "return pump rattles");
+        add(workbook, "Events", FIRST.plusDays(9), "Long tank", "fed", "mysis");
+        add(workbook, "Light", FIRST.plusDays(2), "Long tank", "left rock", 210);
+        add(workbook, "Light", FIRST.plusDays(2), "Long tank", "frag rack 2", 95);
+        add(workbook, "Light", FIRST.plusDays(9), "Long tank", "left rock", 230);
         add(workbook, "Laboratory", FIRST.plusDays(1), "Long tank", "iodine", 62, "\u00b5g/L", "postal laboratory");
         add(workbook, "Laboratory", FIRST.plusDays(1), "Long tank", "strontium", 8.1, "mg/L", "postal laboratory");
         add(workbook, "Laboratory", FIRST.plusDays(1), "Long tank", "copper", "<0.5", "\u00b5g/L", "postal laboratory");
@@ -171,6 +184,43 @@ class StarterReadBackTest {
                 .extracting(Remark::tank, Remark::date, Remark::kind)
                 .contains(
                         tuple("Nursery", FIRST.plusDays(3), "carbon"), tuple("Long tank", FIRST.plusDays(5), "light"));
+    }
+
+    @Test
+    void light_is_read_with_its_place() {
+        assertThat(readings().filter(r -> r.at().sheet().equals("Light")))
+                .extracting(
+                        r -> r.parameter().id(),
+                        Reading::tank,
+                        Reading::method,
+                        r -> r.amount().about())
+                .containsExactly(
+                        tuple("par", "Long tank", "left rock", 210.0),
+                        tuple("par", "Long tank", "frag rack 2", 95.0),
+                        tuple("par", "Long tank", "left rock", 230.0));
+        assertThat(upkeep().lights())
+                .extracting(l -> l.place() + ": " + l.last().orElseThrow().par() + ", "
+                        + l.measured().size())
+                .containsExactly("left rock: 230.0, 2", "frag rack 2: 95.0, 1");
+    }
+
+    @Test
+    void a_job_and_what_an_animal_shows_are_found_in_the_events_and_a_choice_from_the_list_is_neither() {
+        assertThat(upkeep().jobs()).extracting(soundings.upkeep.Job::what).containsExactly("return pump rattles");
+        assertThat(entries(Remark.class))
+                .filteredOn(r -> r.kind().equals("symptom"))
+                .extracting(Remark::text)
+                .containsExactly("no spots", "3 spots");
+        assertThat(entries(Remark.class))
+                .filteredOn(r -> r.kind().equals("feeding"))
+                .isNotEmpty();
+    }
+
+    private static Upkeep upkeep() {
+        History history = Histories.of(log, Setup.EMPTY, REFERENCE, SETTINGS);
+        Estimates estimates = Estimating.of(history, REFERENCE);
+        return Upkeep.of(
+                log, history, estimates, Advising.of(history, estimates, REFERENCE), Optional.empty(), REFERENCE);
     }
 
     @Test

@@ -27,7 +27,10 @@ class NotebooksTest {
         assertThat(notebook.subtitle()).isEqualTo("Marine club log.xlsx, read up to 31 Oct 2026");
         assertThat(notebook.sections().get(0).heading()).isEqualTo("What to do");
         assertThat(notebook.sections().get(0).items().get(0)).isInstanceOf(ActionList.class);
-        assertThat(notebook.sections().get(1).items().get(0)).isInstanceOf(TableItem.class);
+        assertThat(notebook.sections().get(1).items().get(0))
+                .as("a sentence a tank before the table")
+                .isInstanceOf(Prose.class);
+        assertThat(notebook.sections().get(1).items().get(1)).isInstanceOf(TableItem.class);
     }
 
     @ParameterizedTest

@@ -87,6 +87,51 @@ class LightsTest {
     }
 
     @Test
+    void what_a_place_had_before_is_of_an_earlier_day_and_of_the_same_place() {
+        List<Light> lights = lights(new WrittenLog(REFERENCE)
+                .note("note", 3, "PAR 210 left rock, 95 on the sand")
+                .note("note", 40, "PAR 290 left rock"));
+
+        Light rock = lights.stream()
+                .filter(l -> l.place().equals("left rock"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(rock.before()).map(Light.Measured::par).contains(210.0);
+        assertThat(lights)
+                .filteredOn(l -> l.place().equals("sand"))
+                .allMatch(l -> l.before().isEmpty());
+    }
+
+    @Test
+    void light_outside_the_keepers_own_numbers_is_on_the_first_page_while_it_was_measured_lately() {
+        Light high = light(290);
+
+        assertThat(UpkeepActions.of(List.of(), List.of(high), NO_TESTS, WrittenLog.FIRST.plusDays(92)))
+                .singleElement()
+                .satisfies(a -> {
+                    assertThat(a.what()).isEqualTo("Look at the light at rock: PAR 290 where you want at most 250");
+                    assertThat(a.restsOn()).containsExactly("Log!B2", "Light!B2");
+                });
+        assertThat(UpkeepActions.of(List.of(), List.of(high), NO_TESTS, WrittenLog.FIRST.plusDays(93)))
+                .isEmpty();
+        assertThat(UpkeepActions.of(List.of(), List.of(light(200)), NO_TESTS, WrittenLog.FIRST))
+                .isEmpty();
+    }
+
+    private static final Testing NO_TESTS = new Testing(List.of(), List.of(), List.of());
+
+    private static Light light(double par) {
+        return new Light(
+                "Cube",
+                "rock",
+                List.of(new Light.Measured(WrittenLog.FIRST, par, "Log!B2")),
+                OptionalDouble.of(150),
+                OptionalDouble.of(250),
+                OptionalDouble.of(10),
+                Optional.of("Light!B2"));
+    }
+
+    @Test
     void a_number_in_a_column_is_a_reading_even_without_a_place() {
         List<Light> lights = lights(new WrittenLog(REFERENCE).readings(REFERENCE.parameter("par"), 0, 30, 120, 140));
 

@@ -154,7 +154,7 @@ class TestsTest {
                 "calcium|2026-05-31");
 
         assertThat(testing.kits()).extracting(Testing.Kit::daysLeft).containsExactly(-1L, 60L, 61L);
-        assertThat(UpkeepActions.of(List.of(), testing, LocalDate.of(2026, 3, 31)))
+        assertThat(UpkeepActions.of(List.of(), List.of(), testing, LocalDate.of(2026, 3, 31)))
                 .extracting(a -> a.what() + ", " + a.urgency().words())
                 .containsExactly(
                         "Get a new kit for alkalinity, this week", "Get a new kit for magnesium, when it suits");

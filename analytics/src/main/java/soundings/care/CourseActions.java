@@ -1,0 +1,124 @@
+package soundings.care;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import soundings.advice.Action;
+import soundings.advice.Action.Urgency;
+
+/** What a running course asks for on the first page: by what was written down and by the keeper's own rule, never a dose of our own. */
+final class CourseActions {
+    /** A shortfall smaller than this share of the level the keeper set is within what a scale and a bucket do. */
+    private static final double SHARE = 0.05;
+
+    /** A dose that was due longer ago than this is not made good by a reminder. */
+    private static final int DUE_DAYS = 3;
+
+    private static final String ASK =
+            "Ask whoever set the course, a vet who treats fish, before anything is given; keep to the label and to local law.";
+
+    private CourseActions() {}
+
+    static List<Action> of(Course course) {
+        return Stream.of(worse(course), due(course), shortOf(course), end(course))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<Action> worse(Course course) {
+        return Optional.of(course)
+                .filter(c -> c.better().answer() == Course.Better.Answer.WORSE)
+                .map(c -> action(
+                        c,
+                        Urgency.NOW,
+                        "Ask a vet about " + whom(c) + ": the signs rise",
+                        List.of("on " + c.better().days()
+                                + " noted days; so clear a rise comes about by chance less than once in twenty"),
+                        c.signs().stream().map(s -> s.at().place()).reduce((a, b) -> b).stream()
+                                .toList()));
+    }
+
+    private static Optional<Action> due(Course course) {
+        return course.missing().stream()
+                .filter(d -> !d.isBefore(course.until().minusDays(DUE_DAYS)))
+                .reduce((a, b) -> b)
+                .map(d -> action(
+                        course,
+                        Urgency.SOON,
+                        "Was " + what(course) + " given on " + d
+                                + "? By your own rhythm it was due, and no note says so",
+                        List.of("write down every dose: what is left in the water is reckoned from them"),
+                        List.of()));
+    }
+
+    private static Optional<Action> shortOf(Course course) {
+        double wanted = course.plan().keepAt().orElse(0);
+        double left = course.left().orElse(wanted);
+        if (course.toKeepAt().isEmpty() || wanted - left <= SHARE * wanted) {
+            return Optional.empty();
+        }
+        List<String> why = new ArrayList<>();
+        why.add("by dilution alone " + mg(left) + " mg/L are left of the " + mg(wanted) + " mg/L you set");
+        course.water().stream()
+                .filter(s -> s.fraction() > 0)
+                .reduce((a, b) -> b)
+                .ifPresent(s -> why.add("the water change of " + s.on() + " took out " + mg(s.takenOut()) + " mg"));
+        return Optional.of(action(
+                course,
+                Urgency.SOON,
+                "Check the level of " + what(course) + " for " + whom(course) + ": "
+                        + mg(course.toKeepAt().getAsDouble()) + " mg short of what you set",
+                why,
+                course.water().stream().map(Course.Step::place).reduce((a, b) -> b).stream()
+                        .toList()));
+    }
+
+    private static Optional<Action> end(Course course) {
+        Optional<LocalDate> end =
+                course.signFree().end().filter(e -> course.signFree().since().isPresent());
+        return end.map(e -> action(
+                course,
+                Urgency.MONTH,
+                e.isAfter(course.until())
+                        ? "Note every day whether " + whom(course)
+                                + " shows a sign: by your rule the course may end on " + e + " at the earliest"
+                        : "By your rule the course of " + what(course) + " may have ended since " + e,
+                List.of(course.signFree().days() + " days without a sign so far, "
+                        + course.signFree().noted() + " of them noted; your rule asks for "
+                        + mg(course.plan().signFreeDays().orElse(0))),
+                course.signs().stream().map(s -> s.at().place()).reduce((a, b) -> b).stream()
+                        .toList()));
+    }
+
+    private static Action action(Course course, Urgency urgency, String what, List<String> why, List<String> cells) {
+        List<String> places = Stream.concat(
+                        cells.stream(), Stream.of(course.plan().place()))
+                .filter(p -> !p.isEmpty())
+                .toList();
+        return new Action(urgency, course.tank(), Optional.empty(), what, why, 1, ASK, places);
+    }
+
+    private static String what(Course course) {
+        return course.plan().medicine().isEmpty()
+                ? "the medicine"
+                : course.plan().medicine();
+    }
+
+    private static String whom(Course course) {
+        return course.plan().animal().isEmpty()
+                ? "the treated animal"
+                : "the " + course.plan().animal();
+    }
+
+    /** Three digits, as the course's own page has them. */
+    private static String mg(double value) {
+        return BigDecimal.valueOf(value)
+                .round(new MathContext(3))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}
