@@ -103,7 +103,7 @@ final class Actions {
         if (r.pause().isEmpty()) {
             r.proposedMlPerDay().ifPresent(p -> parts.add(daily(r, p)));
         }
-        r.correction().ifPresent(c -> parts.add(correction(r, c)));
+        r.correction().ifPresent(c -> parts.add((parts.isEmpty() ? "" : "besides, ") + correction(r, c)));
         String order = String.join("; ", parts);
         return order.substring(0, 1).toUpperCase(Locale.ROOT) + order.substring(1);
     }
@@ -135,8 +135,8 @@ final class Actions {
     private static String correction(Recommendation r, Correction c) {
         String when = c.days() == 1 ? "on the first day" : "on each of the first " + c.days() + " days";
         String all = c.days() == 1 ? "" : ", " + Phrases.ml(c.ml()) + " in all";
-        return "besides, " + when + " give " + Phrases.ml(c.mlADay()) + " of " + r.additive() + " more, by the pump"
-                + byHand(c) + all + ", to raise " + Phrases.name(r.parameter());
+        return when + " give " + Phrases.ml(c.mlADay()) + " of " + r.additive() + " more, by the pump" + byHand(c) + all
+                + ", to raise " + Phrases.name(r.parameter());
     }
 
     /** A pump measured off its setting gives another volume than a syringe. */

@@ -182,16 +182,17 @@ final class Judging {
     private static String because(Matter matter, Estimate estimate, TargetRange target, Chances chances) {
         Parameter parameter = matter.parameter();
         String ahead = chances.insideThen() >= STAYS
-                ? "it is likely to stay inside for " + DAYS_AHEAD + " days"
+                ? "It is likely to stay inside for " + DAYS_AHEAD + " days"
                 : leaving(chances);
         return "the level is " + Phrases.between(estimate.level(), parameter) + ", " + moving(estimate, parameter)
-                + "; " + range(target) + "; " + ahead + " if nothing changes";
+                + ". " + Phrases.capital(range(target)) + ". " + ahead + " if nothing changes";
     }
 
     private static String leaving(Chances chances) {
         return chances.lowThen() > chances.highThen()
-                ? Phrases.percent(chances.lowThen()) + " likely to be below it in " + DAYS_AHEAD + " days"
-                : Phrases.percent(chances.highThen()) + " likely to be above it in " + DAYS_AHEAD + " days";
+                ? "It is " + Phrases.percent(chances.lowThen()) + " likely to be below that in " + DAYS_AHEAD + " days"
+                : "It is " + Phrases.percent(chances.highThen()) + " likely to be above that in " + DAYS_AHEAD
+                        + " days";
     }
 
     private static String moving(Estimate estimate, Parameter parameter) {

@@ -100,8 +100,15 @@ final class Phrases {
         return significant(ml, 3);
     }
 
+    /** Inside a sentence; a symbol keeps its letters: {@code pH}, {@code total ammonia (as N)}. */
     static String name(Parameter parameter) {
-        return parameter.id().equals("ph") ? "pH" : parameter.name().toLowerCase(Locale.ROOT);
+        String name = parameter.name();
+        boolean word = name.length() > 1 && Character.isLowerCase(name.charAt(1));
+        return word ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
+    }
+
+    static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     static String days(long days) {

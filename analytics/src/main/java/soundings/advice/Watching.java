@@ -42,7 +42,7 @@ final class Watching {
                 ? "Bring " + name + " down, a little at a time, and test it every week"
                 : nutrient
                         ? "Let " + name + " come up, a little at a time, and test it every week"
-                        : "Find what is to raise " + name + " and enter it in the setup workbook, sheet Additives";
+                        : raise(matter, name);
         List<String> why =
                 new ArrayList<>(List.of(name + " is " + judgement.verdict().words(), judgement.because()));
         if (up) {
@@ -60,6 +60,15 @@ final class Watching {
                 judgement.probability(),
                 "",
                 matter.places());
+    }
+
+    /** What goes in may be what raises it already, as soon as the setup workbook knows it. */
+    private static String raise(Matter matter, String name) {
+        boolean unknown =
+                matter.tank().doses().stream().anyMatch(c -> c.additive().isEmpty() && c.mlPerDayOn(matter.asOf()) > 0);
+        return unknown
+                ? "Raise " + name + ", slowly; how much it takes can be told when the setup workbook knows what goes in"
+                : "Find what is to raise " + name + " and enter it in the setup workbook, sheet Additives";
     }
 
     private static String byChange(Matter matter, Estimate estimate) {

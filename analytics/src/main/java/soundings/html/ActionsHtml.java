@@ -10,7 +10,7 @@ final class ActionsHtml {
 
     static String of(ActionList list) {
         if (list.entries().isEmpty()) {
-            return Html.row("<p class=\"finding\">Nothing needs doing: go on as you are.</p>", list.restsOn());
+            return Html.row(Html.element("p", "finding", Html.text(list.instead())), list.restsOn());
         }
         String entries = list.entries().stream().map(ActionsHtml::entry).collect(Collectors.joining());
         return "<ol class=\"actions\" id=\"" + Html.text(list.id()) + "\">" + entries + "</ol>\n";
@@ -25,7 +25,10 @@ final class ActionsHtml {
                         + Html.element("strong", "", Html.text(entry.what())) + ".");
         String caution = entry.caution().isEmpty()
                 ? ""
-                : Html.element("p", "caution", "<strong>Caution.</strong> " + Html.text(entry.caution()));
+                : Html.element(
+                        "p",
+                        entry.caution().startsWith(ActionList.AS_UNDER) ? "why" : "caution",
+                        "<strong>Caution.</strong> " + Html.text(entry.caution()));
         return "<li class=\"" + kind(entry.when()) + "\">" + Html.row(what + why(entry) + caution, entry.restsOn())
                 + "</li>\n";
     }

@@ -3,8 +3,16 @@ package soundings.notebook;
 import java.util.List;
 import java.util.function.Function;
 
-/** What to do, the most pressing first. An empty list is an answer too: nothing to do. */
-public record ActionList(String id, String caption, List<Entry> entries, List<String> restsOn) implements Item {
+/**
+ * What to do, the most pressing first.
+ *
+ * @param instead what is said where there is nothing to do, which is an answer too
+ */
+public record ActionList(String id, String caption, List<Entry> entries, String instead, List<String> restsOn)
+        implements Item {
+    /** Begins a caution that is written out at an entry before. */
+    public static final String AS_UNDER = "As under ";
+
     public ActionList {
         entries = List.copyOf(entries);
         restsOn = List.copyOf(restsOn);
@@ -42,6 +50,11 @@ public record ActionList(String id, String caption, List<Entry> entries, List<St
         public Entry {
             reasons = List.copyOf(reasons);
             restsOn = List.copyOf(restsOn);
+        }
+
+        /** The same with other reasons and another caution. */
+        Entry with(List<String> others, String otherCaution) {
+            return new Entry(when, tank, what, others, sure, otherCaution, target, restsOn);
         }
     }
 

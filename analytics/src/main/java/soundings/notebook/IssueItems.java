@@ -98,7 +98,7 @@ final class IssueItems {
     private static Stream<Row> rows(View view, View.Test test) {
         List<Row> rows = new ArrayList<>();
         for (Point point : test.series().points()) {
-            if (!point.used()) {
+            if (isSetAside(view, point)) {
                 rows.add(row(test, point.reading(), point.because()));
             }
         }
@@ -107,6 +107,11 @@ final class IssueItems {
                 .orElse(List.of());
         doubts.forEach(d -> rows.add(row(test, d.reading(), d.because())));
         return rows.stream().distinct();
+    }
+
+    /** A reading later than the report is another month's, not one set aside. */
+    static boolean isSetAside(View view, Point point) {
+        return !point.used() && !point.reading().date().isAfter(view.asOf());
     }
 
     private static Row row(View.Test test, Reading reading, String because) {

@@ -21,7 +21,7 @@ final class Model {
         model.put("readings", readings(view));
         model.put("set_aside_count", (int) view.tests().stream()
                 .flatMap(t -> t.series().points().stream())
-                .filter(p -> !p.used())
+                .filter(p -> IssueItems.isSetAside(view, p))
                 .count());
         model.put("issue_count", view.findings().issues().size());
         model.put("jobs_finding", JobItems.finding(view));

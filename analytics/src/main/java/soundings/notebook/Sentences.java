@@ -115,10 +115,10 @@ final class Sentences {
         List<Judgement> all = view.findings().advice().judgements().stream()
                 .filter(j -> j.tank().equals(tank))
                 .toList();
-        String acts = named(all, Tone.ACT);
-        String watched = named(all, Tone.WATCH);
-        String calm = named(all, Tone.CALM);
-        String unsure = named(all, Tone.UNSURE);
+        String acts = named(view, all, Tone.ACT);
+        String watched = named(view, all, Tone.WATCH);
+        String calm = named(view, all, Tone.CALM);
+        String unsure = named(view, all, Tone.UNSURE);
         String sentence = (acts.isEmpty() ? "" : "To act on: " + acts + ". ")
                 + (watched.isEmpty() ? "" : "To watch: " + watched + ". ")
                 + (calm.isEmpty() ? "" : "Steady: " + calm + ". ")
@@ -126,9 +126,9 @@ final class Sentences {
         return sentence.isEmpty() ? "Nothing can be said of this tank yet." : sentence.strip();
     }
 
-    private static String named(List<Judgement> all, Tone tone) {
+    static String named(View view, List<Judgement> all, Tone tone) {
         return Figures.list(all.stream()
-                .filter(j -> Tones.of(j.verdict()) == tone)
+                .filter(j -> view.tone(j) == tone)
                 .map(j -> tone == Tone.CALM || tone == Tone.UNSURE
                         ? lower(j.parameter().name())
                         : lower(j.parameter().name()) + " (" + j.verdict().words() + ")")

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import soundings.advice.Judgement;
+import soundings.advice.Verdict;
 import soundings.chemistry.Parameter;
 import soundings.estimate.Estimate;
 import soundings.history.Point;
@@ -60,25 +61,50 @@ final class SummaryItems {
         cells.add(new Cell.Words(View.name(test.tank()), Tone.PLAIN, view.tankId(test.tankName())));
         cells.add(new Cell.Words(parameter.name(), Tone.PLAIN, id));
         cells.add(judgement
-                .map(j -> Tones.verdict(j.verdict(), id))
+                .<Cell>map(j -> new Cell.Words(j.verdict().words(), view.tone(j), id))
                 .orElse(Cell.words(estimate.isPresent() ? "" : "too little")));
-        cells.add(estimate.map(e -> range(e.level(), parameter.decimals(), parameter))
+        Optional<Estimate> shown = estimate.filter(e -> !isByLastReading(parameter, judgement));
+        cells.add(shown.map(e -> range(e.level(), parameter.decimals(), parameter))
                 .orElse(last(test)));
-        cells.add(estimate.filter(e -> parameter.balances())
+        cells.add(shown.filter(e -> parameter.balances())
                 .flatMap(View::use)
-                .map(u -> range(u, parameter.decimals() + 1, parameter))
+                .map(u -> use(u, parameter))
                 .orElse(Cell.NOTHING));
-        cells.add(estimate.map(e -> range(e.drift().times(30), parameter.decimals(), parameter))
+        cells.add(shown.map(e -> range(e.drift().times(30), parameter.decimals(), parameter))
                 .orElse(Cell.NOTHING));
         cells.add(view.target(test.tankName(), parameter)
                 .map(t -> Cell.words(
                         Figures.with(Figures.bare(t.low()) + " to " + Figures.bare(t.high()), parameter.unit())))
                 .orElse(Cell.NOTHING));
         cells.add(spark(view, test, table));
-        cells.add(judgement
-                .map(j -> Cell.words(Figures.sureShort(j.probability())))
-                .orElse(Cell.NOTHING));
+        cells.add(judgement.map(SummaryItems::sure).orElse(Cell.NOTHING));
         return new Row(cells, Places.gathered(places(test)));
+    }
+
+    /** A poison found in the last test is what counts, whatever level the tests before it make likely. */
+    private static boolean isByLastReading(Parameter parameter, Optional<Judgement> judgement) {
+        return parameter.kind() == Parameter.Kind.TOXIN
+                && judgement.filter(j -> j.verdict() == Verdict.HIGH).isPresent();
+    }
+
+    /** What is not told has no certainty, but what it needs to be told. */
+    private static Cell sure(Judgement judgement) {
+        return judgement.verdict() != Verdict.CANNOT_TELL
+                ? Cell.words(Figures.sureShort(judgement.probability()))
+                : Cell.words(judgement
+                        .testsNeeded()
+                        .filter(t -> t.tests() > 0)
+                        .map(t -> "after " + Figures.count(t.tests(), "more test", "more tests"))
+                        .orElse(""));
+    }
+
+    /** What comes in otherwise than by a dose is a gain, and is called so. */
+    private static Cell use(Interval use, Parameter parameter) {
+        int decimals = Figures.decimals(use, parameter.decimals() + 1);
+        boolean shows = Math.abs(use.mid()) >= 0.5 * Math.pow(10, -decimals);
+        return use.mid() < 0 && shows
+                ? new Cell.Range(use.times(-1), decimals, Figures.unit(parameter.unit()) + " gained")
+                : new Cell.Range(use, decimals, parameter.unit());
     }
 
     static List<AsWritten> places(View.Test test) {

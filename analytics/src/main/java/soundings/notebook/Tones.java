@@ -24,7 +24,9 @@ final class Tones {
         };
     }
 
-    static Cell verdict(Verdict verdict, String target) {
-        return new Cell.Words(verdict.words(), of(verdict), target);
+    /** @param acted whether what to do names it; what nobody is asked to act on is to be watched */
+    static Tone of(Verdict verdict, boolean acted) {
+        Tone tone = of(verdict);
+        return tone == Tone.ACT && !acted ? Tone.WATCH : tone;
     }
 }

@@ -98,6 +98,17 @@ record View(Findings findings, Map<String, String> tankIds) {
                 .findFirst();
     }
 
+    /** Whether what to do says something of this test. */
+    boolean isActed(Judgement judgement) {
+        return findings.advice().actions().stream()
+                .anyMatch(a ->
+                        a.tank().equals(judgement.tank()) && a.parameter().equals(Optional.of(judgement.parameter())));
+    }
+
+    Tone tone(Judgement judgement) {
+        return Tones.of(judgement.verdict(), isActed(judgement));
+    }
+
     List<Recommendation> recommendations(String tank, Parameter parameter) {
         return findings.advice().recommendations().stream()
                 .filter(r -> r.tank().equals(tank) && r.parameter().equals(parameter))

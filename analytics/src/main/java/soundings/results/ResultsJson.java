@@ -65,6 +65,8 @@ public final class ResultsJson {
         list("issues", findings.issues(), this::issue);
         new EstimateRows(out, verdicts()).write(findings.estimates());
         new RecommendationRows(out).write(findings.advice().recommendations());
+        new CareRows(new Fields(out)).write(findings.care());
+        new UpkeepRows(new Fields(out), findings.history().asOf()).write(findings.upkeep());
         out.writeEndObject();
     }
 

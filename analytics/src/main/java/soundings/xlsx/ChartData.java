@@ -20,7 +20,7 @@ final class ChartData {
 
     ChartData(Page page) {
         this.page = page;
-        page.line("The numbers behind the charts, a row a point", Face.Part.SUBHEADING);
+        page.line("The numbers behind the charts, a row a point; left out of the print", Face.Part.SUBHEADING);
         page.rows().next();
         for (int c = 0; c < HEADERS.size(); c++) {
             page.rows().words(c, HEADERS.get(c), page.faces().of(Face.Part.HEADER));
@@ -31,6 +31,7 @@ final class ChartData {
     void finish(Pages pages) {
         int header = 1;
         TablePage.finish(pages, page, header, HEADERS.size());
+        pages.workbook().setPrintArea(pages.workbook().getSheetIndex(SHEET), 0, HEADERS.size() - 1, 0, header);
         int last = pages.workbook().getNumberOfSheets() - 1;
         pages.workbook().setSheetOrder(SHEET, last);
         pages.workbook().setSheetHidden(last, page.rows().row() == header);

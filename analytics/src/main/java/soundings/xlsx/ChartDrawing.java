@@ -3,6 +3,7 @@ package soundings.xlsx;
 import java.util.ArrayList;
 import java.util.List;
 import soundings.notebook.ChartSpec;
+import soundings.notebook.Figures;
 import soundings.notebook.Layer;
 import soundings.xlsx.ChartPart.Along;
 import soundings.xlsx.ChartPart.Pen;
@@ -18,7 +19,8 @@ final class ChartDrawing {
         for (Layer layer : panel.layers()) {
             series.addAll(series(layer, data.put(spec, panel, layer, values)));
         }
-        String label = panel.unit().isEmpty() ? panel.label() : panel.label() + " (" + panel.unit() + ")";
+        String unit = Figures.unit(panel.unit());
+        String label = unit.isEmpty() ? panel.label() : panel.label() + " (" + unit + ")";
         return new ChartPart(
                 panel.equals(spec.panel()) ? spec.title() : panel.label(),
                 new Along("", "d mmm yy", Axis.of(spec.from(), spec.until())),

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import soundings.notebook.ActionList;
 import soundings.notebook.Cell;
 import soundings.notebook.ChartSpec;
+import soundings.notebook.Figures;
 import soundings.notebook.TableItem;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
@@ -80,8 +81,10 @@ final class Flat {
                 .toList();
     }
 
+    /** The link stands in a cell of its own: a spreadsheet may not wrap a cell that leads somewhere. */
     static TableItem of(ActionList actions) {
-        List<Column> columns = Stream.of("When", "Tank", "What to do", "Why", "How sure", "Take care", "Rests on")
+        List<Column> columns = Stream.of(
+                        "When", "Tank", "What to do", "Why", "How sure", "Take care", "See", "Rests on")
                 .map(Column::words)
                 .toList();
         List<Row> rows = actions.entries().stream().map(Flat::row).toList();
@@ -94,10 +97,11 @@ final class Flat {
                 List.of(
                         new Cell.Words(entry.when().words(), tone, ""),
                         Cell.words(entry.tank()),
-                        new Cell.Words(entry.what(), tone, entry.target()),
+                        new Cell.Words(entry.what(), tone, ""),
                         Cell.words(String.join("\n", entry.reasons())),
                         Cell.words(entry.sure()),
                         Cell.words(entry.caution()),
+                        new Cell.Words(entry.target().isEmpty() ? "" : "evidence", Tone.PLAIN, entry.target()),
                         new Cell.Words(String.join(", ", entry.restsOn()), Tone.QUIET, "")),
                 List.of());
     }
@@ -123,6 +127,7 @@ final class Flat {
     }
 
     static String header(Column column) {
-        return column.unit().isEmpty() ? column.heading() : column.heading() + " (" + column.unit() + ")";
+        String unit = Figures.unit(column.unit());
+        return unit.isEmpty() ? column.heading() : column.heading() + " (" + unit + ")";
     }
 }

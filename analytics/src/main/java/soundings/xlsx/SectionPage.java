@@ -157,7 +157,7 @@ final class SectionPage {
     private boolean actions(ActionList actions) {
         put(Flat.of(actions));
         if (actions.entries().isEmpty()) {
-            page.line("Nothing to do.", Face.Part.PROSE);
+            page.line(actions.instead(), Face.Part.PROSE);
         }
         return true;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import soundings.notebook.Cell;
+import soundings.notebook.Figures;
 import soundings.notebook.TableItem;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
@@ -13,6 +14,10 @@ import soundings.notebook.Tone;
 final class TableRows {
     private static final int NARROWEST = 10;
     private static final int WIDEST = 46;
+    /** Text is not pressed into a column narrower than this, in characters. */
+    private static final int NARROW_TEXT = 24;
+    /** A page of A4 across shows so many characters in a size that can be read. */
+    private static final int READABLE = 165;
     /** Widths are judged by the first rows; a longer text further down is wrapped. */
     private static final int LOOKED_AT = 150;
 
@@ -92,7 +97,7 @@ final class TableRows {
 
     private int face(int decimals, String unit, Column column, Face.Part part) {
         String shown = unit.equals(column.unit()) ? "" : unit;
-        return page.faces().of(Face.number(part, decimals, shown));
+        return page.faces().of(Face.number(part, decimals, Figures.unit(shown)));
     }
 
     /** Column widths that suit all of these tables at once. */
@@ -105,8 +110,18 @@ final class TableRows {
                 widths[c] = Math.max(widths[c], width(table, c));
             }
         }
+        return fitted(widths);
+    }
+
+    /** Wide columns give way until the page can be read on paper. */
+    private static List<Integer> fitted(int[] widths) {
         List<Integer> all = new ArrayList<>();
-        Arrays.stream(widths).forEach(all::add);
+        int over = Arrays.stream(widths).sum() - READABLE;
+        int wide = Arrays.stream(widths).map(w -> Math.max(0, w - NARROW_TEXT)).sum();
+        double kept = over <= 0 || wide == 0 ? 1 : Math.max(0, 1 - (double) over / wide);
+        Arrays.stream(widths)
+                .map(w -> w <= NARROW_TEXT ? w : (int) (NARROW_TEXT + (w - NARROW_TEXT) * kept))
+                .forEach(all::add);
         return all;
     }
 

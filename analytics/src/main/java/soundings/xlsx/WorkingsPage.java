@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import soundings.notebook.Figures;
 import soundings.notebook.Tone;
 import soundings.notebook.WorkingItem;
 
@@ -70,7 +71,7 @@ final class WorkingsPage {
         } else {
             rows.number(1, line.value(), style);
         }
-        words(2, line.unit(), Tone.PLAIN);
+        words(2, Figures.unit(line.unit()), Tone.PLAIN);
         words(3, how, Tone.QUIET);
         words(4, line.from(), Tone.QUIET);
     }

@@ -47,7 +47,7 @@ class JudgingTest {
 
         assertThat(judgement.verdict()).isEqualTo(verdict);
         assertThat(judgement.probability()).isBetween(0.0, 1.0);
-        assertThat(judgement.because()).contains("the range is 0.04 to 0.08 mg/L");
+        assertThat(judgement.because()).contains("The range is 0.04 to 0.08 mg/L");
         if (verdict != Verdict.CANNOT_TELL) {
             assertThat(judgement.probability()).isGreaterThanOrEqualTo(0.8);
         }

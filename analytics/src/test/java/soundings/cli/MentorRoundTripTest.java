@@ -64,7 +64,7 @@ class MentorRoundTripTest {
                 .contains("440 to 460", "R. Ode", "tests are judged by it", "no test is called 'calcum'");
         assertThat(page.text()).contains("R. Ode, 2026-07-01 (pond report 2026-06.xlsx, New ranges!B3)");
         // Every reading lies between 420 and 430: below the mentor's range, inside the usual one.
-        assertThat(page.text()).contains("the range is 440 to 460 mg/L");
+        assertThat(page.text()).contains("The range is 440 to 460 mg/L");
     }
 
     @Test
@@ -100,7 +100,7 @@ class MentorRoundTripTest {
 
         assertThat(page("pond report 2026-07.html").select("#mentor-ranges").text())
                 .contains("440 to 460", "the setup workbook's own range is used: Targets!C2");
-        assertThat(page("pond report 2026-07.html").text()).doesNotContain("the range is 440 to 460 mg/L");
+        assertThat(page("pond report 2026-07.html").text()).doesNotContain("The range is 440 to 460 mg/L");
     }
 
     @Test

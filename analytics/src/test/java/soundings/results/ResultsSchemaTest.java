@@ -14,6 +14,8 @@ import java.io.InputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import soundings.care.Course;
+import soundings.findings.Findings;
 import soundings.golden.Sampled;
 
 /** The results file against the schema that ships with the program, by a validator of others. */
@@ -31,6 +33,33 @@ class ResultsSchemaTest {
             })
     void the_results_of_every_sample_keep_to_the_schema(String file) throws IOException {
         assertThat(schema().validate(results(file))).isEmpty();
+    }
+
+    @Test
+    void the_clinics_new_tank_treatment_and_moves_are_in_the_file_as_in_the_findings() throws IOException {
+        Findings findings = Sampled.findings("clinic log.xlsx");
+        JsonNode care = results("clinic log.xlsx").get("care");
+
+        assertThat(care.get("newTanks")).hasSameSizeAs(findings.care().newTanks());
+        assertThat(care.get("courses")).hasSameSizeAs(findings.care().courses()).isNotEmpty();
+        assertThat(care.get("moves")).hasSameSizeAs(findings.care().moves()).isNotEmpty();
+        Course course = findings.care().courses().get(0);
+        JsonNode written = care.get("courses").get(0);
+        assertThat(written.get("started").asText()).isEqualTo(course.started().toString());
+        assertThat(written.get("doses")).hasSameSizeAs(course.doses());
+        assertThat(written.get("day").asLong()).isEqualTo(course.day(course.until()));
+    }
+
+    @Test
+    void the_clubs_jobs_and_tests_are_in_the_file_as_in_the_findings() throws IOException {
+        Findings findings = Sampled.findings("club log.xlsx");
+        JsonNode upkeep = results("club log.xlsx").get("upkeep");
+
+        assertThat(upkeep.get("jobs")).hasSameSizeAs(findings.upkeep().jobs()).isNotEmpty();
+        assertThat(upkeep.get("jobs").get(0).get("what").asText())
+                .isEqualTo(findings.upkeep().jobs().get(0).what());
+        assertThat(upkeep.get("tests"))
+                .hasSameSizeAs(findings.upkeep().testing().tests());
     }
 
     @Test

@@ -84,6 +84,7 @@ final class SampleReport {
                                 List.of("Tests!D2:D98")),
                         new ActionList.Entry(
                                 ActionList.When.HANDY, "", "Replace the worn cord", List.of(), "", "", "", List.of())),
+                "Nothing to do.",
                 List.of());
     }
 

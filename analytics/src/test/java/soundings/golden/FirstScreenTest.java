@@ -1,0 +1,91 @@
+package soundings.golden;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.YearMonth;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.select.Elements;
+import org.junit.jupiter.api.Test;
+import soundings.findings.Findings;
+import soundings.html.HtmlPage;
+import soundings.notebook.Notebooks;
+import soundings.template.Shipped;
+
+/** What a tired keeper sees first: what to do, and how every tank stands. */
+class FirstScreenTest {
+    private static Document page(Findings findings) {
+        return Jsoup.parse(HtmlPage.of(Notebooks.run(Shipped.named("monthly"), findings)));
+    }
+
+    private static Element row(Document page, String tank, String test) {
+        Element heading = page.select("#summary-table tr.group").stream()
+                .filter(r -> r.text().equals(tank))
+                .findFirst()
+                .orElseThrow();
+        return heading.parent().select("tr").stream()
+                .filter(r -> r.text().startsWith(test))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void without_a_setup_workbook_the_first_thing_is_to_say_what_no_dose_can_be_worked_out_without() {
+        Elements entries = page(Sampled.withoutSetup("one line a test.xlsx")).select(".actions > li");
+
+        assertThat(entries.get(0).text())
+                .contains(
+                        "Enter in the setup workbook how much water your tanks hold and how strong your additives are")
+                .contains("Sheet Tanks, column Litres: Corridor and Cave")
+                .contains("alkalinity mix and calcium mix")
+                .contains("one line a test-setup.xlsx");
+        assertThat(entries.eachText()).noneMatch(e -> e.contains("Enter what"));
+    }
+
+    @Test
+    void a_long_sentence_and_a_caution_are_written_out_once() {
+        Document page = page(Sampled.findings("club log.xlsx"));
+
+        assertThat(page.select(".actions .caution")).extracting(Element::text).doesNotHaveDuplicates();
+        assertThat(page.select(".actions .why").eachText())
+                .filteredOn(why -> why.contains("Less food, a cleaner filter"))
+                .hasSize(1);
+        assertThat(page.select(".actions").text()).containsPattern("Caution\\. As under \\d");
+    }
+
+    @Test
+    void what_a_tank_gains_is_not_called_a_use_below_nothing() {
+        Element nitrate = row(page(Sampled.findings("club log.xlsx")), "Library reef", "Nitrate");
+
+        assertThat(nitrate.select("[data-h=Use a day]").text())
+                .contains("gained")
+                .doesNotContain("\u2212");
+    }
+
+    @Test
+    void a_poison_in_the_last_test_is_not_smoothed_away() {
+        Element ammonia = row(page(Sampled.findings("clinic log.xlsx")), "Sick bay", "Total ammonia");
+
+        assertThat(ammonia.select("[data-h=Verdict]").text()).isEqualTo("high");
+        assertThat(ammonia.select("[data-h=Level]").text()).isEqualTo("last 0.250 mg/L");
+    }
+
+    @Test
+    void what_cannot_be_told_has_no_certainty() {
+        Document page = page(Sampled.findings("clinic log.xlsx"));
+
+        Elements untold = page.select("#summary-table .unsure");
+        assertThat(untold).isNotEmpty();
+        for (Element verdict : untold) {
+            assertThat(verdict.closest("tr").select("[data-h=How sure]").text()).doesNotContain("in 100");
+        }
+    }
+
+    @Test
+    void what_is_later_than_the_report_is_not_called_set_aside() {
+        Document page = page(Sampled.findings("club log.xlsx", YearMonth.of(2026, 9)));
+
+        assertThat(page.select("#set-aside td").eachText()).noneMatch(t -> t.contains("Oct 2026"));
+    }
+}
