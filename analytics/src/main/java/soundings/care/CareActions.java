@@ -16,6 +16,9 @@ public final class CareActions {
             "Change water with the same salinity and temperature, and give air; a limit in a table is no promise for an animal. Ask a vet where "
                     + "animals breathe fast or lie down.";
 
+    /** Longer than this no animal is kept in a bucket while its water is changed; common practice, no source. */
+    private static final int LONG_HOURS = 6;
+
     private CareActions() {}
 
     /** The advice with the actions of new tanks, treated animals and moves in their places. */
@@ -119,10 +122,22 @@ public final class CareActions {
                         Optional.empty(),
                         "Do not move " + (move.animal().isEmpty() ? "an animal" : move.animal()) + " straight from "
                                 + move.from() + " to " + move.to(),
-                        List.of("the two waters differ too much in " + String.join(", ", apart)),
+                        why(move, apart),
                         1,
                         "",
                         List.of(move.place())));
+    }
+
+    private static List<String> why(Move move, List<String> apart) {
+        String differ = "the two waters differ too much in " + String.join(", ", apart);
+        double hours = Math.ceil(move.hours().orElse(0) * 2) / 2;
+        return hours > 0
+                ? List.of(
+                        differ,
+                        hours > LONG_HOURS
+                                ? "bring the two waters together over days first (common practice, no source)"
+                                : "at the usual pace it takes " + figure(hours) + " hours (common practice, no source)")
+                : List.of(differ);
     }
 
     private static Optional<Action> keepEmpty(NewTank tank) {

@@ -78,28 +78,46 @@ final class CourseActions {
     }
 
     private static Optional<Action> end(Course course) {
-        Optional<LocalDate> end =
-                course.signFree().end().filter(e -> course.signFree().since().isPresent());
-        return end.map(e -> action(
-                course,
-                Urgency.MONTH,
-                e.isAfter(course.until())
-                        ? "Note every day whether " + whom(course)
-                                + " shows a sign: by your rule the course may end on " + e + " at the earliest"
-                        : "By your rule the course of " + what(course) + " may have ended since " + e,
-                List.of(course.signFree().days() + " days without a sign so far, "
-                        + course.signFree().noted() + " of them noted; your rule asks for "
-                        + mg(course.plan().signFreeDays().orElse(0))),
-                course.signs().stream().map(s -> s.at().place()).reduce((a, b) -> b).stream()
-                        .toList()));
+        Course.SignFree free = course.signFree();
+        return free.end().filter(e -> free.since().isPresent()).map(e -> {
+            boolean reached = free.lastNoted().filter(l -> !l.isBefore(e)).isPresent();
+            List<String> why = List.of(free.days() + " days without a sign so far, " + free.noted()
+                    + " of them noted; your rule asks for "
+                    + mg(course.plan().signFreeDays().orElse(0)));
+            return new Action(
+                    Urgency.MONTH,
+                    course.tank(),
+                    Optional.empty(),
+                    reached
+                            ? "By your rule the course of " + what(course) + " may end: it asked for no longer than "
+                                    + e
+                            : wait(course, e),
+                    why,
+                    1,
+                    reached ? ASK.replace("before anything is given", "before it is ended") : "",
+                    places(course, lastSign(course)));
+        });
+    }
+
+    private static String wait(Course course, LocalDate end) {
+        String day =
+                end.isAfter(course.until()) ? "on " + end + " at the earliest" : "when the days since are noted too";
+        return "Note every day whether " + whom(course) + " shows a sign: by your rule the course may end " + day;
+    }
+
+    private static List<String> lastSign(Course course) {
+        return course.signs().stream().map(s -> s.at().place()).reduce((a, b) -> b).stream()
+                .toList();
+    }
+
+    private static List<String> places(Course course, List<String> cells) {
+        return Stream.concat(cells.stream(), Stream.of(course.plan().place()))
+                .filter(p -> !p.isEmpty())
+                .toList();
     }
 
     private static Action action(Course course, Urgency urgency, String what, List<String> why, List<String> cells) {
-        List<String> places = Stream.concat(
-                        cells.stream(), Stream.of(course.plan().place()))
-                .filter(p -> !p.isEmpty())
-                .toList();
-        return new Action(urgency, course.tank(), Optional.empty(), what, why, 1, ASK, places);
+        return new Action(urgency, course.tank(), Optional.empty(), what, why, 1, ASK, places(course, cells));
     }
 
     private static String what(Course course) {

@@ -62,13 +62,14 @@ class CourseActionsTest {
         assertThat(actions(log, plan()))
                 .anyMatch(a -> a.what().endsWith("may end on " + FIRST.plusDays(6) + " at the earliest"));
 
-        WrittenLog later = Clinic.log()
+        assertThat(actions(log.note("note", 8, "no spots"), plan()))
+                .anyMatch(a -> a.what().contains("may end: it asked for no longer than " + FIRST.plusDays(6)));
+        WrittenLog unnoted = Clinic.log()
                 .tank("Sick bay")
                 .note("note", 1, "2 spots")
                 .note("note", 2, "no spots")
-                .note("note", 8, "no spots");
-        assertThat(actions(later, plan()))
-                .anyMatch(a -> a.what().endsWith("may have ended since " + FIRST.plusDays(6)));
+                .note("note", 8, "fed");
+        assertThat(actions(unnoted, plan())).anyMatch(a -> a.what().endsWith("when the days since are noted too"));
     }
 
     @Test
