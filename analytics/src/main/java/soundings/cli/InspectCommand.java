@@ -57,6 +57,11 @@ final class InspectCommand implements Callable<Integer> {
                 new Outputs(console).write(Path.of(target), to -> ResultsJson.write(findings, to));
             }
         });
+        if (findings.log().saysNothing()) {
+            console.problem(opened.book().name()
+                    + ": this is no log: no result, dose, water change or note with a date was found in it");
+            return Main.NOT_DONE;
+        }
         return Main.DONE;
     }
 }

@@ -35,8 +35,8 @@ final class Inspection {
 
     private static void block(List<String> lines, BlockReading block) {
         lines.add("");
-        lines.add(block.sheet() + " " + block.region() + ": " + block.layout() + " (" + percent(block.sure())
-                + " sure; " + block.because() + ")");
+        lines.add(block.sheet() + " " + block.region() + ": " + block.layout() + " ("
+                + (block.layout().equals("no log") ? "" : percent(block.sure()) + " sure; ") + block.because() + ")");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("cell", "header", "read as", "unit", "tank", "sure", "cells", "first", "last", "for example"));
         block.columns().forEach(c -> rows.add(row(c)));

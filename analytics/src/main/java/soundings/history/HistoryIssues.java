@@ -60,7 +60,9 @@ final class HistoryIssues {
     record AdditiveUnknown(AsWritten at, String written, String because) implements OfCell {
         @Override
         public String message() {
-            return "the strength of '" + written + "' is not known: " + because;
+            return "the strength of '" + written + "' is not known (" + because
+                    + "): its doses are not counted and the use shown is only the net change; enter it in sheet Additives of the "
+                    + "setup";
         }
     }
 

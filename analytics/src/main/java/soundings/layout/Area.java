@@ -35,7 +35,7 @@ record Area(String sheet, boolean turned, List<Line> lines, List<Region> merges)
                         .toList());
     }
 
-    private static Cell turn(Cell cell) {
+    static Cell turn(Cell cell) {
         return new Cell(turn(cell.at()), cell.value(), cell.look(), cell.comment());
     }
 

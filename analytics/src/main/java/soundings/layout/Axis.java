@@ -10,6 +10,7 @@ import java.util.Set;
 import soundings.log.Inferred;
 import soundings.sheet.Cell;
 import soundings.wording.DateOrder;
+import soundings.wording.Dates;
 import soundings.wording.PartialDate;
 import soundings.wording.WrittenDate;
 
@@ -64,11 +65,24 @@ final class Axis {
         }
         if (day.isEmpty()) {
             return new Row(
-                    line, Optional.empty(), time, true, Set.of(), "the date is no day in the order of the others");
+                    line,
+                    Optional.empty(),
+                    time,
+                    true,
+                    Set.of(),
+                    missing(line, "it is no day in the order of the others"));
         }
         boolean open = !written.get().settled() && orders.order().isEmpty();
         String refused = open ? "day and month cannot be told apart" : "";
         return new Row(line, day, time, true, inferred(written.get(), flipped), refused);
+    }
+
+    private String missing(Line line, String otherwise) {
+        return column.shape()
+                .findDate()
+                .flatMap(f -> line.at(f.column()))
+                .flatMap(c -> Dates.missing(c.shown(), orders.order().orElse(DateOrder.DAY_FIRST)))
+                .orElse(otherwise);
     }
 
     private Set<Inferred> inferred(WrittenDate written, boolean flipped) {
@@ -78,6 +92,9 @@ final class Axis {
         }
         if (written.days().get(0).year().isEmpty()) {
             how.add(Inferred.YEAR);
+        }
+        if (column.shape().titledDay().isPresent()) {
+            how.add(Inferred.DATE);
         }
         return how;
     }
@@ -89,7 +106,7 @@ final class Axis {
         boolean ditto = other.isEmpty() || words.ditto(other.get());
         boolean follows = above.isPresent() && line.row() - above.get().line().row() == 1;
         if (!ditto || !follows || above.get().date().isEmpty()) {
-            return new Row(line, Optional.empty(), time, false, Set.of(), "no date");
+            return new Row(line, Optional.empty(), time, false, Set.of(), missing(line, "none can be made out"));
         }
         return new Row(
                 line,

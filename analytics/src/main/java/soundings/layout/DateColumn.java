@@ -5,17 +5,31 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import soundings.sheet.Cell;
 import soundings.sheet.Value;
 import soundings.wording.DateOrder;
 import soundings.wording.Dates;
+import soundings.wording.DatesInText;
 import soundings.wording.PartialDate;
 import soundings.wording.WrittenDate;
 
-/** The dates of one table as they stand, one for each line; empty where a line has none of its own. */
-record DateColumn(Shape shape, List<Optional<WrittenDate>> written) {
+/**
+ * The dates of one table as they stand, one for each line; empty where a line has none of its own.
+ *
+ * @param pointed how many are written with points, as in {@code 1.5.2026}
+ */
+record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed) {
+    /** Days parted by points stand day first, unless they cannot: nobody else writes them so. */
+    private static final Pattern POINTED =
+            Pattern.compile("(?<![0-9.])[0-9]{1,2}\\.[0-9]{1,2}\\.([0-9]{4}|[0-9]{2})?(?![0-9])");
+
+    private static final double AGAINST_POINTS = 5;
 
     static DateColumn of(Shape shape, Words words, long epochShift) {
+        if (shape.findDate().isEmpty()) {
+            return new DateColumn(shape, undated(shape), pointed(shape));
+        }
         Optional<Field> field = shape.findDate();
         List<Optional<WrittenDate>> written = new ArrayList<>();
         Optional<YearMonth> month = shape.topic().month();
@@ -32,7 +46,33 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written) {
                     : cell.flatMap(c -> words.date(c)).map(d -> shifted(d, epochShift));
             written.add(found.filter(d -> !d.readings().isEmpty()));
         }
-        return new DateColumn(shape, List.copyOf(written));
+        return new DateColumn(shape, List.copyOf(written), pointed(shape));
+    }
+
+    private static long pointed(Shape shape) {
+        List<Cell> above = shape.titledDay().isPresent()
+                ? shape.table().titles().stream()
+                        .flatMap(l -> l.cells().stream())
+                        .toList()
+                : shape.findDate()
+                        .or(shape::findDiary)
+                        .map(f -> shape.column(f).cells())
+                        .orElse(List.of());
+        return above.stream()
+                .filter(c -> c.value() instanceof Value.Text text
+                        && POINTED.matcher(text.text()).find())
+                .count();
+    }
+
+    /** Each row has the day its text begins with, or the one above the table. */
+    private static List<Optional<WrittenDate>> undated(Shape shape) {
+        Optional<Field> diary = shape.findDiary();
+        Optional<WrittenDate> titled = shape.titledDay();
+        return shape.table().body().stream()
+                .map(line -> titled.or(() -> diary.flatMap(f -> line.at(f.column()))
+                        .flatMap(c -> DatesInText.leading(c.shown()))
+                        .map(DatesInText.Found::date)))
+                .toList();
     }
 
     private static int day(Cell cell) {
@@ -62,7 +102,7 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written) {
 
     /** How unlikely this column looks when read in an order: days far apart from row to row, days that do not exist, days to come. */
     double cost(DateOrder order, LocalDate today) {
-        double cost = 0;
+        double cost = order == DateOrder.DAY_FIRST ? 0 : AGAINST_POINTS * pointed;
         long last = Long.MIN_VALUE;
         for (Optional<WrittenDate> one : written) {
             Optional<LocalDate> date = one.flatMap(d -> d.in(order)).map(DateColumn::anyYear);

@@ -13,6 +13,7 @@ import soundings.log.UnreadableAmount;
 import soundings.log.WaterChange;
 import soundings.quantity.Amount;
 import soundings.sheet.Cell;
+import soundings.wording.Phrases;
 import soundings.wording.VolumeUnit;
 import soundings.wording.WrittenAmount;
 
@@ -31,6 +32,10 @@ final class Doses {
 
     /** @return false when the cell holds no amount and its words may say more */
     boolean dose(Cell cell, Label label, String additive, Where where, Optional<Cell> until) {
+        if (!label.oneOff() && !additive.isEmpty() && Phrases.stops(cell.shown())) {
+            ledger.entry(new DoseRate(where.tank(), where.date(), additive, 0, area.written(cell)));
+            return true;
+        }
         return amount(cell)
                 .map(a -> add(cell, label, additive, where, until, a))
                 .orElse(false);

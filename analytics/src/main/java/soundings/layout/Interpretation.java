@@ -23,6 +23,7 @@ import soundings.sheet.Value;
 import soundings.wording.Dates;
 import soundings.wording.DecimalMark;
 import soundings.wording.DecimalMarks;
+import soundings.wording.Named;
 
 /** Reads a workbook in two passes: first what its tables hold, then, with all dates and names known, what its cells say. */
 final class Interpretation {
@@ -66,6 +67,9 @@ final class Interpretation {
         Tanks named = context.tanks().with(owner.ofTables(shapes.values()));
         shapes.replaceAll((grid, own) ->
                 own.stream().map(s -> Roles.tanksByValue(s, words, named)).toList());
+        words.learn(
+                MetAdditives.in(all, words, context.mark()),
+                context.tanks().all().stream().map(t -> new Named(t, List.of())).toList());
         List<SheetReading.Read> read = new ArrayList<>();
         shapes.forEach((grid, own) -> read.add(SheetReading.read(context, grid, own, owner)));
         return log(read);
@@ -73,7 +77,7 @@ final class Interpretation {
 
     private static int logs(Map<Grid, List<Shape>> shapes) {
         return (int) shapes.values().stream()
-                .filter(own -> own.stream().anyMatch(s -> s.findDate().isPresent() && s.has(Role.READING)))
+                .filter(own -> own.stream().anyMatch(s -> s.dated() && s.has(Role.READING)))
                 .count();
     }
 

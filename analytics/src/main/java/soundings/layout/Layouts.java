@@ -11,7 +11,7 @@ import soundings.sheet.Book;
 public final class Layouts {
     /** The first that fits is the table's; all are read row by row in the same way. */
     static final List<Layout> ALL = List.of(
-            new Layout("no log", s -> s.findDate().isEmpty(), "no column of dates"),
+            new Layout("no log", s -> !s.dated(), "no column of dates"),
             new Layout(
                     "nothing to read",
                     s -> s.fields().stream().noneMatch(f -> f.role().gives()),

@@ -13,7 +13,7 @@ final class MetTanks {
         Map<String, Integer> met = new HashMap<>();
         for (Shape shape : shapes) {
             shape.all(Role.TANK).stream()
-                    .filter(f -> f.label().tank().isEmpty() && shape.findDate().isPresent())
+                    .filter(f -> f.label().tank().isEmpty() && shape.dated())
                     .flatMap(f -> shape.column(f).cells().stream())
                     .map(Cell::shown)
                     .map(String::strip)

@@ -7,10 +7,13 @@ import java.util.Set;
 import soundings.chemistry.Parameter;
 import soundings.log.AsWritten;
 import soundings.log.DoseRate;
+import soundings.log.Issue;
 import soundings.log.OneOffDose;
+import soundings.log.ProbablyMeant;
 import soundings.log.Remark;
 import soundings.log.UnreadText;
 import soundings.sheet.Cell;
+import soundings.wording.Lookalikes;
 import soundings.wording.Phrase;
 import soundings.wording.Phrases;
 import soundings.wording.Said;
@@ -24,6 +27,7 @@ final class Notes {
     private final Ledger ledger;
     private final Results results;
     private final Doses doses;
+    private String headed = "";
 
     Notes(Context context, Area area, Ledger ledger, Results results, Doses doses) {
         this.context = context;
@@ -37,9 +41,16 @@ final class Notes {
         read(cell, cell.shown(), where);
     }
 
+    /** A text under the heading of an additive: a dose in it needs no name. */
+    void read(Cell cell, Where where, String additive) {
+        headed = additive;
+        read(cell, cell.shown(), where);
+        headed = "";
+    }
+
     /** @param text the part of the cell's text to read */
     void read(Cell cell, String text, Where where) {
-        for (Phrase phrase : Phrases.read(text, context.mark(), context.words().vocabulary())) {
+        for (Phrase phrase : Phrases.read(text, context.mark(), context.words().running())) {
             Where there = where.in(phrase.tank());
             said(phrase.said(), there, cell);
         }
@@ -74,15 +85,19 @@ final class Notes {
 
     private boolean rate(Said.Rate rate, Where where, AsWritten at) {
         LocalDate from = rate.from().flatMap(d -> near(d, where.date())).orElse(where.date());
-        Optional<String> additive = Optional.of(rate.additive()).filter(a -> !a.isEmpty());
+        Optional<String> additive = named(rate.additive());
         additive.ifPresentOrElse(
                 a -> ledger.entry(new DoseRate(where.tank(), from, a, rate.mlPerDay(), at)),
                 () -> ledger.issue(new UnreadText(at, "a dose without the additive's name")));
         return true;
     }
 
+    private Optional<String> named(String additive) {
+        return Optional.of(additive.isEmpty() ? headed : additive).filter(a -> !a.isEmpty());
+    }
+
     private boolean once(Said.OneOff once, Where where, AsWritten at) {
-        Optional<String> additive = Optional.of(once.additive()).filter(a -> !a.isEmpty());
+        Optional<String> additive = named(once.additive());
         additive.ifPresentOrElse(
                 a -> ledger.entry(new OneOffDose(where.tank(), where.date(), a, once.ml(), at)),
                 () -> ledger.issue(new UnreadText(at, "a dose without the additive's name")));
@@ -97,7 +112,10 @@ final class Notes {
     private boolean remark(Said.Remark remark, Where where, AsWritten at) {
         boolean unread = remark.kind().equals("unread");
         if (unread) {
-            ledger.issue(new UnreadText(at, "\"" + remark.text() + "\""));
+            String said = "\"" + remark.text() + "\"";
+            ledger.issue(Lookalikes.corrected(remark.text())
+                    .<Issue>map(meant -> new ProbablyMeant(at, "a letter stands among the figures of " + said, meant))
+                    .orElseGet(() -> new UnreadText(at, said)));
         }
         ledger.entry(new Remark(where.tank(), where.date(), unread ? "note" : remark.kind(), remark.text(), at));
         return true;

@@ -67,6 +67,14 @@ final class Owner {
             "month",
             "year",
             "history",
+            "analysis",
+            "report",
+            "sample",
+            "samples",
+            "sampled",
+            "taken",
+            "icp",
+            "date",
             "table",
             "values",
             "measurements",
@@ -186,7 +194,7 @@ final class Owner {
         Map<String, Integer> names = new HashMap<>();
         for (List<Shape> shapes : sheets) {
             shapes.stream()
-                    .filter(s -> s.findDate().isPresent() && s.has(Role.READING) && !s.has(Role.TANK))
+                    .filter(s -> s.dated() && s.has(Role.READING) && !s.has(Role.TANK))
                     .forEach(s -> names.merge(of(s.table(), shapes.size() > 1), 1, Integer::sum));
         }
         return names;

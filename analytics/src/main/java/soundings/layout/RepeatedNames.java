@@ -93,9 +93,24 @@ final class RepeatedNames {
 
     static Verdict weigh(Shape shape, Field field, Words words) {
         Column column = shape.column(field);
+        if (standOver(shape, field)) {
+            return Verdict.UNDECIDED;
+        }
         boolean few = column.different() >= 2 && column.different() <= MOST_NAMES * 2;
         boolean filled = column.size() * 10 >= shape.table().body().size() * 7;
         return few && filled && column.textual() ? new RepeatedNames(shape, field, words).weigh() : Verdict.NO;
+    }
+
+    /** A different name over each of a few days side by side, without a word before them. */
+    private static boolean standOver(Shape shape, Field field) {
+        Column column = shape.column(field);
+        return shape.table().area().turned()
+                && field.header().isEmpty()
+                && column.size() >= 2
+                && column.size() <= MOST_NAMES
+                && column.size() == shape.table().body().size()
+                && column.different() == column.size()
+                && column.count(Kind.WORDS) == column.size();
     }
 
     private Verdict weigh() {

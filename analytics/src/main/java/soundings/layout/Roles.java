@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 import soundings.log.Inferred;
 import soundings.sheet.Cell;
+import soundings.sheet.Value;
+import soundings.wording.DatesInText;
 import soundings.wording.VolumeUnit;
 
 /** Settles what each column holds from its header, from the values under it and from its neighbours. */
@@ -24,8 +26,9 @@ final class Roles {
 
     static Shape settle(Shape shape, Words words, Tanks tanks) {
         Roles roles = new Roles(words, tanks);
-        Shape dated = roles.oneDate(roles.datesByValue(shape));
-        Shape named = roles.additivesByValue(roles.testsByValue(roles.tanksByValue(dated)));
+        Shape dated = diary(roles.oneDate(roles.datesByValue(shape)));
+        Shape named = roles.additivesByValue(
+                roles.resultsByValue(roles.testsByValue(roles.tanksByValue(roles.dosesByUnit(dated)))));
         return roles.restByValue(roles.tanksByNames(roles.columnsOfTopic(roles.amounts(roles.doses(named)))));
     }
 
@@ -75,7 +78,29 @@ final class Roles {
 
     /** A column of names that are tanks' elsewhere in the workbook. */
     static Shape tanksByValue(Shape shape, Words words, Tanks named) {
-        return shape.findDate().isEmpty() ? shape : new Roles(words, named).tanksByValue(shape);
+        return !shape.dated() ? shape : new Roles(words, named).tanksByValue(shape);
+    }
+
+    /** Without a column of dates, texts that each begin with a day are a diary. */
+    private static Shape diary(Shape shape) {
+        if (shape.findDate().isPresent()) {
+            return shape;
+        }
+        return first(shape, f -> (f.role() == Role.UNKNOWN || f.role() == Role.NOTE) && begins(shape.column(f)))
+                .map(f -> shape.replace(
+                        f::equals,
+                        g -> g.guessed(
+                                Label.of(Role.NOTE, 0.7), Set.of(Inferred.DATE), "each text begins with its day")))
+                .orElse(shape);
+    }
+
+    private static boolean begins(Column column) {
+        long days = column.textual() && column.size() >= 2
+                ? column.cells().stream()
+                        .filter(c -> DatesInText.leading(c.shown()).isPresent())
+                        .count()
+                : 0;
+        return days >= 2 && days >= 0.5 * column.size();
     }
 
     private Shape tanksByValue(Shape shape) {
@@ -93,9 +118,7 @@ final class Roles {
 
     /** Names that come again and again beside values of their own are the tanks'; where that is open the keeper is asked. */
     private Shape tanksByNames(Shape shape) {
-        if (shape.has(Role.TANK)
-                || shape.findDate().isEmpty()
-                || shape.fields().stream().noneMatch(Roles::tanked)) {
+        if (shape.has(Role.TANK) || !shape.dated() || shape.fields().stream().noneMatch(Roles::tanked)) {
             return shape;
         }
         List<Field> open =
@@ -139,6 +162,16 @@ final class Roles {
                 .orElse(shape);
     }
 
+    /** Of two columns that may name tests, the one that holds numbers holds the results: "Parameter", "Measured". */
+    private Shape resultsByValue(Shape shape) {
+        boolean named = !shape.has(Role.RESULT) && shape.all(Role.TEST).stream().anyMatch(f -> namesTests(shape, f));
+        return !named
+                ? shape
+                : first(shape, f -> f.role() == Role.TEST && shape.column(f).share(Kind.NUMBER) >= 0.6)
+                        .map(f -> shape.replace(f::equals, g -> g.with(Label.of(Role.RESULT, 0.8))))
+                        .orElse(shape);
+    }
+
     private boolean namesTests(Shape shape, Field field) {
         return known(shape, field, t -> words.inCompany(t).parameter().isPresent());
     }
@@ -170,6 +203,31 @@ final class Roles {
                         && f.label().name().isEmpty()
                         && shape.column(f).textual(),
                 f -> f.with(Label.of(Role.NOTE, 0.7)));
+    }
+
+    /** Under the name of a test stand volumes: what is put in, not what was found. */
+    private Shape dosesByUnit(Shape shape) {
+        return shape.replace(
+                f -> f.role() == Role.READING && volumes(shape.column(f)),
+                f -> f.guessed(dose(f), Set.of(Inferred.PARAMETER), "volumes stand in it"));
+    }
+
+    private boolean volumes(Column column) {
+        int texts = column.size() - numbers(column);
+        long volumes = texts * 2 < column.size()
+                ? 0
+                : column.cells().stream().filter(words::putIn).count();
+        return volumes > 0 && volumes >= 0.6 * column.size();
+    }
+
+    private static int numbers(Column column) {
+        return (int) column.cells().stream()
+                .filter(c -> c.value() instanceof Value.Numeric)
+                .count();
+    }
+
+    private Label dose(Field field) {
+        return words.label("dose " + field.header() + " ml/day");
     }
 
     /** "Amount" takes its sense from what the rows name, or from what the table is about. */

@@ -15,6 +15,7 @@ import soundings.log.AsWritten;
 import soundings.log.DecimalMarkUnclear;
 import soundings.log.Inferred;
 import soundings.log.Issue;
+import soundings.log.ProbablyMeant;
 import soundings.log.Reading;
 import soundings.log.UnitAssumed;
 import soundings.log.UnitChanged;
@@ -189,6 +190,10 @@ final class Settling {
         }
         Level level = levels.computeIfAbsent(raw.place().tank(), t -> new Level(scales.typical()));
         String refused = raw.refused().isEmpty() ? level.refuses(about) : raw.refused();
+        if (raw.refused().isEmpty() && !refused.isEmpty()) {
+            Slips.meant(amount, scale, scales.typical())
+                    .ifPresent(m -> issues.add(new ProbablyMeant(raw.at(), refused, m)));
+        }
         readings.add(raw.reading(amount.on(scale::canonical), scale, refused));
     }
 }

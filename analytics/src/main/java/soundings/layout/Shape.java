@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import soundings.log.Inferred;
+import soundings.wording.WrittenDate;
 
 /** A table with its columns read: what each holds and what stands in it. */
 record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> columns) {
@@ -22,6 +23,26 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
 
     Optional<Field> findDate() {
         return find(Role.DATE).or(() -> find(Role.FROM));
+    }
+
+    /** Notes that each begin with their day, where no column holds dates. */
+    Optional<Field> findDiary() {
+        return findDate().isPresent()
+                ? Optional.empty()
+                : fields.stream()
+                        .filter(f -> f.role() == Role.NOTE && f.inferred().contains(Inferred.DATE))
+                        .findFirst();
+    }
+
+    /** The day written above results that have none of their own. */
+    Optional<WrittenDate> titledDay() {
+        boolean results = has(Role.READING) || (has(Role.TEST) && has(Role.RESULT));
+        return findDate().isEmpty() && results ? topic.day() : Optional.empty();
+    }
+
+    /** Whether its rows have days. */
+    boolean dated() {
+        return findDate().isPresent() || findDiary().isPresent() || titledDay().isPresent();
     }
 
     /** A column that may name the tanks or something else: nothing beside it can be told apart until the keeper says. */

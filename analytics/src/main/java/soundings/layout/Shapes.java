@@ -2,7 +2,9 @@ package soundings.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import soundings.sheet.Cell;
 import soundings.sheet.Grid;
+import soundings.sheet.Value;
 
 /** Finds the tables of a sheet in whichever direction they make sense, each with its columns settled. */
 final class Shapes {
@@ -24,18 +26,44 @@ final class Shapes {
             return List.of();
         }
         Area area = Area.of(grid);
-        Found upright = found(area);
+        Found upright = found(area, List.of());
         if (upright.sense() >= 0.6) {
             return upright.shapes();
         }
-        Found turned = found(area.turn());
+        List<Line> head = head(area);
+        Area below = new Area(
+                area.sheet(),
+                false,
+                area.lines().subList(head.size(), area.lines().size()),
+                area.merges());
+        Found turned = found(below.turn(), head);
         return turned.sense() > upright.sense() ? turned.shapes() : upright.shapes();
     }
 
-    private Found found(Area area) {
+    /** The lines on top that hold a single text: titles, in whichever direction the table below them runs. */
+    private List<Line> head(Area area) {
+        int size = 0;
+        while (size < area.lines().size() - 1 && title(area.lines().get(size))) {
+            size++;
+        }
+        return area.lines().subList(0, size);
+    }
+
+    private boolean title(Line line) {
+        Cell only = line.cells().get(0);
+        return line.cells().size() == 1 && only.value() instanceof Value.Text && words.kind(only) == Kind.WORDS;
+    }
+
+    /** @param head titles of every table of a turned area, in the sheet's own direction */
+    private Found found(Area area, List<Line> head) {
+        List<Line> titles = head.stream()
+                .flatMap(l -> l.cells().stream())
+                .map(Area::turn)
+                .map(c -> new Line(c.at().row(), List.of(c)))
+                .toList();
         List<Shape> shapes = new ArrayList<>();
         for (Area strip : Strips.of(area, words)) {
-            Segments.of(strip, words).forEach(table -> shapes.addAll(shapes(table)));
+            Segments.of(strip, words).forEach(table -> shapes.addAll(shapes(table.entitled(titles))));
         }
         int cells = shapes.stream().mapToInt(Shapes::cells).sum();
         int placed = shapes.stream().mapToInt(Shapes::placed).sum();
@@ -103,8 +131,7 @@ final class Shapes {
     }
 
     private static int placed(Shape shape) {
-        if (shape.findDate().isEmpty()
-                || shape.fields().stream().noneMatch(f -> f.role().gives())) {
+        if (!shape.dated() || shape.fields().stream().noneMatch(f -> f.role().gives())) {
             return 0;
         }
         return shape.fields().stream()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import soundings.log.BlockReading;
 import soundings.log.LeftOut;
+import soundings.log.LogEntry;
 import soundings.log.NameMerged;
 import soundings.log.SheetIgnored;
 import soundings.log.UnknownColumn;
@@ -41,9 +42,10 @@ final class SheetReading {
 
     private void table(Shape shape, String tank) {
         Layout layout = Layouts.of(shape);
-        boolean holdsLog = shape.findDate().isPresent()
-                && shape.fields().stream().anyMatch(f -> f.role().gives());
+        boolean holdsLog =
+                shape.dated() && shape.fields().stream().anyMatch(f -> f.role().gives());
         List<Settling.Settled> settled = List.of();
+        int before = ledger.entries().size();
         if (holdsLog) {
             DateColumn dates = DateColumn.of(shape, context.words(), context.epochShift());
             settled = TableReading.read(context, shape, dates, tank, ledger).stream()
@@ -55,7 +57,9 @@ final class SheetReading {
         } else {
             ignored(shape, layout);
         }
-        blocks.add(Blocks.of(shape, layout, settled));
+        List<LogEntry> entries =
+                ledger.entries().subList(before, ledger.entries().size());
+        blocks.add(Blocks.of(shape, layout, settled, entries, context.reference()));
     }
 
     /** The sheet's name is a tank's but for a letter. */

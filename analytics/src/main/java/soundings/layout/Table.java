@@ -23,6 +23,15 @@ record Table(Area area, List<Line> titles, List<Line> band, List<Line> repeats, 
         return lines.stream().flatMap(l -> l.between(from, to).stream()).toList();
     }
 
+    Table entitled(List<Line> more) {
+        if (more.isEmpty()) {
+            return this;
+        }
+        List<Line> all = new ArrayList<>(more);
+        all.addAll(titles);
+        return new Table(area, List.copyOf(all), band, repeats, body);
+    }
+
     Table withBody(List<Line> more, List<Line> again) {
         List<Line> all = new ArrayList<>(body);
         all.addAll(more);

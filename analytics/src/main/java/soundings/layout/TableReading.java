@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import soundings.log.AmbiguousDates;
 import soundings.log.AsWritten;
+import soundings.log.DateFromTitle;
 import soundings.log.DerivedRow;
 import soundings.log.Inferred;
 import soundings.log.MistypedYear;
@@ -20,6 +21,7 @@ import soundings.log.TanksUnclear;
 import soundings.log.UnreadableDate;
 import soundings.sheet.Cell;
 import soundings.sheet.Region;
+import soundings.wording.DatesInText;
 import soundings.wording.DecimalMark;
 import soundings.wording.DecimalMarks;
 import soundings.wording.MarkDecision;
@@ -36,6 +38,10 @@ final class TableReading {
     private final Notes notes;
     private final Changes changes;
     private final Optional<Field> unclear;
+    private final Optional<Field> diary;
+    /** The way of testing that a heading tells, by column, where another column holds the same test. */
+    private final Map<Integer, String> twins;
+
     private final Map<Integer, DecimalMark> marks = new HashMap<>();
 
     private TableReading(Context context, Shape shape, String tank, Ledger ledger) {
@@ -44,6 +50,8 @@ final class TableReading {
         this.area = shape.table().area();
         this.ledger = ledger;
         this.unclear = shape.findUnclearTanks();
+        this.diary = shape.findDiary();
+        this.twins = Twins.of(shape);
         this.rowTanks = RowTanks.of(shape, context, tank);
         this.results = new Results(context, area, ledger);
         this.doses = new Doses(context, area, ledger);
@@ -72,6 +80,7 @@ final class TableReading {
         years(rows, tanks);
         ambiguous(rows);
         tanksByName();
+        titled(rows);
         for (int i = 0; i < rows.size(); i++) {
             if (derived.get(i).isPresent()) {
                 derived(rows.get(i), derived.get(i).get());
@@ -88,7 +97,7 @@ final class TableReading {
                 .filter(r -> r.own()
                         && !r.refused().isEmpty()
                         && context.orders().order().isEmpty())
-                .flatMap(r -> shape.findDate().stream().flatMap(f -> r.line().at(f.column()).stream()))
+                .flatMap(r -> shape.findDate().or(() -> diary).stream().flatMap(f -> r.line().at(f.column()).stream()))
                 .toList();
         if (!dates.isEmpty()) {
             List<Line> lines = rows.stream().map(Row::line).toList();
@@ -99,12 +108,21 @@ final class TableReading {
         }
     }
 
+    private void titled(List<Row> rows) {
+        boolean titled = shape.titledDay().isPresent() && !rows.isEmpty();
+        rows.stream()
+                .limit(titled ? 1 : 0)
+                .forEach(r -> r.date()
+                        .ifPresent(d -> ledger.issue(
+                                new DateFromTitle(area.written(r.line().cells().get(0)), d))));
+    }
+
     private void tanksByName() {
         shape.find(Role.TANK)
                 .filter(RowTanks::byNames)
                 .ifPresent(f -> ledger.issue(new TanksAssumed(first(f), around(f), heading(f), names(f), f.because())));
         unclear.ifPresent(f -> ledger.issue(
-                new TanksUnclear(first(f), around(f), heading(f), names(f)),
+                new TanksUnclear(first(f), around(f), f.header(), names(f)),
                 area,
                 shape.column(f).cells()));
     }
@@ -172,13 +190,14 @@ final class TableReading {
                 new Where(tank, row.date().get(), row.time(), row.line().row(), inferred, method(row.line()), refused);
         for (Field field : shape.fields()) {
             Optional<Cell> cell = row.line().at(field.column());
-            cell.ifPresent(
-                    c -> cell(field, c, row.line(), where.in(field.label().tank())));
+            Where here = where.in(field.label().tank()).by(twins.getOrDefault(field.column(), ""));
+            cell.ifPresent(c -> cell(field, c, row.line(), here));
         }
     }
 
     private String method(Line line) {
-        return text(Role.METHOD, line);
+        String told = text(Role.METHOD, line);
+        return told.isEmpty() && shape.topic().laboratory() ? "laboratory" : told;
     }
 
     private String text(Role role, Line line) {
@@ -205,7 +224,7 @@ final class TableReading {
             case RESULT -> named(cell, line, field, where);
             case DOSE -> dose(cell, field, line, where);
             case WATER_CHANGE -> waterChange(cell, field, where);
-            case NOTE -> note(cell, where);
+            case NOTE -> note(field, cell, where);
             case DATE, FROM, TIME, TANK, TEST, UNIT, ADDITIVE, METHOD, UNTIL -> ledger.label(area, cell);
             default -> {}
         }
@@ -246,20 +265,29 @@ final class TableReading {
                 : field.label().name();
         Optional<Cell> until = shape.find(Role.UNTIL).flatMap(f -> line.at(f.column()));
         if (usable(cell, where) && !doses.dose(cell, field.label(), additive, where, until)) {
-            notes.read(cell, where);
+            notes.read(cell, where, additive);
         }
     }
 
     private void waterChange(Cell cell, Field field, Where where) {
         if (usable(cell, where) && !doses.waterChange(cell, changes.unit(field), where)) {
-            notes.read(cell, where);
+            boolean amountFirst = !cell.shown().isBlank()
+                    && !Character.isLetter(cell.shown().strip().charAt(0));
+            notes.read(cell, (amountFirst ? "wc " : "") + cell.shown(), where);
         }
     }
 
-    private void note(Cell cell, Where where) {
+    private void note(Field field, Cell cell, Where where) {
         if (usable(cell, where)) {
-            notes.read(cell, where);
+            notes.read(cell, diary.filter(field::equals).isPresent() ? behindDay(cell) : cell.shown(), where);
         }
+    }
+
+    private static String behindDay(Cell cell) {
+        String text = cell.shown();
+        return DatesInText.leading(text)
+                .map(f -> text.substring(f.end()).replaceFirst("^[\\s:,;–—-]+", ""))
+                .orElse(text);
     }
 
     /** Doses, changes and remarks of a row that is set aside are left to the issue that sets it aside. */

@@ -20,6 +20,11 @@ record Where(
         return other.isEmpty() ? this : new Where(other, date, time, row, inferred, method, refused);
     }
 
+    /** @param way of testing, where the row itself tells none */
+    Where by(String way) {
+        return way.isEmpty() || !method.isEmpty() ? this : new Where(tank, date, time, row, inferred, way, refused);
+    }
+
     Where refuse(String why) {
         return new Where(tank, date, time, row, inferred, method, why);
     }

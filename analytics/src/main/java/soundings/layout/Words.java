@@ -16,6 +16,7 @@ import soundings.sheet.Value;
 import soundings.wording.AmountText;
 import soundings.wording.Amounts;
 import soundings.wording.Dates;
+import soundings.wording.DatesInText;
 import soundings.wording.DecimalMark;
 import soundings.wording.HeaderMeaning;
 import soundings.wording.Headers;
@@ -33,6 +34,7 @@ final class Words {
     private static final Pattern YEAR = Pattern.compile("\\b(19[89][0-9]|20[0-6][0-9])\\b");
 
     private final Vocabulary vocabulary;
+    private Vocabulary running;
     private final Tanks tanks;
     private final Map<String, YearMonth> sheetMonths = new HashMap<>();
     private final Map<String, Label> labels = new HashMap<>();
@@ -42,6 +44,7 @@ final class Words {
 
     private Words(Vocabulary vocabulary, Tanks tanks) {
         this.vocabulary = vocabulary;
+        this.running = vocabulary;
         this.tanks = tanks;
     }
 
@@ -61,8 +64,14 @@ final class Words {
         return this;
     }
 
-    Vocabulary vocabulary() {
-        return vocabulary;
+    /** Names met in the log, which running text may use as well. */
+    void learn(List<Named> additives, List<Named> named) {
+        running = vocabulary.with(additives, named);
+    }
+
+    /** What running text is read with. */
+    Vocabulary running() {
+        return running;
     }
 
     Label label(Cell cell) {
@@ -149,6 +158,15 @@ final class Words {
         return cell.value() instanceof Value.Text text ? date(text.text()) : Dates.read(cell.value());
     }
 
+    /** The day, year and all, that a cell holds or a text names along the way. */
+    Optional<WrittenDate> day(Cell cell) {
+        return cell.value() instanceof Value.Text text
+                ? DatesInText.only(text.text())
+                : cell.value() instanceof Value.Moment
+                        ? Dates.read(cell.value()).filter(d -> !d.days().isEmpty())
+                        : Optional.empty();
+    }
+
     Optional<LocalTime> time(Cell cell) {
         return date(cell).flatMap(WrittenDate::time);
     }
@@ -204,6 +222,15 @@ final class Words {
 
     AmountText amount(Cell cell, DecimalMark mark) {
         return Amounts.read(cell.value(), mark, vocabulary);
+    }
+
+    /** Whether a cell holds a volume in millilitres, perhaps a day. */
+    boolean putIn(Cell cell) {
+        return cell.value() instanceof Value.Text
+                && amount(cell, DecimalMark.UNDECIDED)
+                        .match(w -> w.amount().unit(), s -> "", s -> "", n -> "", u -> "")
+                        .toLowerCase(java.util.Locale.ROOT)
+                        .startsWith("ml");
     }
 
     /** A label with a unit that stands in a cell of its own. */

@@ -21,4 +21,11 @@ public record Log(
         labels = List.copyOf(labels);
         issues = List.copyOf(issues);
     }
+
+    /** Whether this was no log at all: nothing dated was found, or only what any text with a number may look like. */
+    public boolean saysNothing() {
+        boolean unsure =
+                blocks.stream().allMatch(b -> b.sure() < 0.5 || b.layout().equals("no log"));
+        return entries.isEmpty() || (unsure && entries.stream().noneMatch(Reading.class::isInstance));
+    }
 }

@@ -22,8 +22,10 @@ public record TanksUnclear(AsWritten at, Region region, String header, String na
 
     @Override
     public String message() {
-        return "does the column \"" + header + "\" (" + names
-                + ") name tanks? Rows of one day differ by it, so nothing of "
-                + "this table is used until sheet Columns of the setup says what it means: tank, or ignored";
+        String answer = header.isEmpty()
+                ? "the log has the heading Tank there"
+                : "sheet Columns of the setup says what it means: tank, or ignored";
+        return "do the names " + names + (header.isEmpty() ? "" : " under \"" + header + "\"")
+                + " stand for tanks? The rows differ by them, so nothing of this table is used until " + answer;
     }
 }

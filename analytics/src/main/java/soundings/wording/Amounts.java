@@ -122,7 +122,11 @@ public final class Amounts {
         if (plain.length() > LONGEST) {
             return new AmountText.Unreadable("a whole text stands where an amount belongs");
         }
-        return undetected(plain).orElseGet(() -> amounts(plain, mark, vocabulary));
+        Optional<String> slip = digits(plain) || plain.startsWith("o") ? Lookalikes.corrected(plain) : Optional.empty();
+        return slip.<AmountText>map(
+                        s -> new AmountText.Unreadable("a letter stands among the figures; " + s + " may be meant"))
+                .or(() -> undetected(plain))
+                .orElseGet(() -> amounts(plain, mark, vocabulary));
     }
 
     /** Not detected: below the kit's first step, wherever that lies; below zero is never claimed. */

@@ -147,9 +147,21 @@ final class ChangePhrase {
                 : Optional.empty();
     }
 
+    /** Passes {@code (about 15 %)}: the same change told once more, in another measure. */
+    private static int otherwise(Clauses text, int i) {
+        if (!text.is(i, "(") && !text.is(i, "[")) {
+            return i;
+        }
+        int from = text.pass(i + 1, Set.of("=", "or", "is"), 1);
+        return measure(text, from)
+                .filter(m -> m.unit() != VolumeUnit.UNWRITTEN && (text.is(m.end(), ")") || text.is(m.end(), "]")))
+                .map(m -> m.end() + 1)
+                .orElse(i);
+    }
+
     private static Optional<Clauses.Found> finish(Clauses text, int end, Measure measure, double sure) {
         int last = text.pass(end, Set.of(")"), 1);
-        last = text.pass(last, TAIL, 6);
+        last = text.pass(otherwise(text, last), TAIL, 6);
         boolean over = text.stop(last)
                 || text.in(last, ENDS)
                 || last > end && text.in(last - 1, ENDS)

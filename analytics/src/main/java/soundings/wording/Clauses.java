@@ -108,7 +108,10 @@ final class Clauses {
 
     /** A volume unit of one or two words, such as {@code us gal}, and the token behind it. */
     Optional<Volume> volumeWords(int i) {
-        Optional<Volume> two = i >= 0 && i + 1 < tokens.size() && tokens.get(i).word()
+        Optional<Volume> two = i >= 0
+                        && i + 1 < tokens.size()
+                        && tokens.get(i).word()
+                        && tokens.get(i + 1).word()
                 ? VolumeUnit.of(tokens.get(i).text() + tokens.get(i + 1).text()).map(v -> new Volume(v, i + 2))
                 : Optional.empty();
         return two.or(() -> volume(i).map(v -> new Volume(v, i + 1)));

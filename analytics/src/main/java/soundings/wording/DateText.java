@@ -1,8 +1,11 @@
 package soundings.wording;
 
 import java.time.LocalDate;
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -31,6 +34,39 @@ final class DateText {
                     : Optional.empty();
         }
         return Optional.of(written(readings, sure()));
+    }
+
+    /** A day that its month does not have. */
+    static Optional<String> missing(String plain, DateOrder order) {
+        DatePieces pieces = new DatePieces(plain);
+        List<String> figures =
+                pieces.figures.stream().map(DatePieces.Figures::text).toList();
+        boolean named = pieces.month.isPresent() && !figures.isEmpty() && figures.size() <= 2;
+        boolean counted = pieces.month.isEmpty() && (figures.size() == 2 || figures.size() == 3);
+        if (pieces.foreign || !(named || counted) || figures.stream().anyMatch(f -> f.length() > 4)) {
+            return Optional.empty();
+        }
+        boolean yearFirst =
+                figures.get(0).length() == 4 || counted && figures.size() == 3 && order == DateOrder.YEAR_FIRST;
+        List<String> rest = yearFirst ? figures.subList(1, figures.size()) : figures;
+        boolean monthFirst = yearFirst || order == DateOrder.MONTH_FIRST;
+        int day = rest.isEmpty() ? 0 : Integer.parseInt(rest.get(named || !monthFirst ? 0 : rest.size() > 1 ? 1 : 0));
+        int month = named
+                ? pieces.month.orElse(0)
+                : Integer.parseInt(rest.get(monthFirst ? 0 : Math.min(1, rest.size() - 1)));
+        String year = yearFirst ? figures.get(0) : rest.size() > (named ? 1 : 2) ? rest.get(rest.size() - 1) : "";
+        return missing(year.isEmpty() ? Optional.empty() : year(year), month, day);
+    }
+
+    private static Optional<String> missing(Optional<Integer> year, int month, int day) {
+        boolean fits = month >= 1 && month <= 12 && day >= 1 && day <= 31;
+        OptionalInt inYear = year.map(OptionalInt::of).orElse(OptionalInt.empty());
+        if (!fits || PartialDate.of(inYear, month, day).isPresent()) {
+            return Optional.empty();
+        }
+        String name = Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        String leap = day == 29 && month == 2 ? year.map(y -> " " + y).orElse("") : "";
+        return Optional.of(day + " " + name + leap + " does not exist");
     }
 
     private WrittenDate written(Map<DateOrder, PartialDate> readings, double sure) {
@@ -98,7 +134,10 @@ final class DateText {
         Map<DateOrder, PartialDate> readings = new EnumMap<>(DateOrder.class);
         if (a.length() == 4) {
             put(readings, DateOrder.YEAR_FIRST, a, b, c);
-            return readings;
+            return readings.values().stream()
+                    .findFirst()
+                    .map(WrittenDate::everyOrder)
+                    .orElse(Map.of());
         }
         put(readings, DateOrder.DAY_FIRST, c, b, a);
         put(readings, DateOrder.MONTH_FIRST, c, a, b);

@@ -52,6 +52,12 @@ public final class Dates {
         return single.or(() -> number(plain)).or(() -> range(plain));
     }
 
+    /** Why a text that is written as a date is none in this order: {@code 31 September does not exist}; empty where it is one. */
+    public static Optional<String> missing(String text, DateOrder order) {
+        String plain = Plain.of(text).strip();
+        return plain.isEmpty() || plain.length() > LONGEST ? Optional.empty() : DateText.missing(plain, order);
+    }
+
     private static Optional<WrittenDate> number(String plain) {
         boolean five = plain.length() == 5 && plain.chars().allMatch(c -> c >= '0' && c <= '9');
         return five ? serial(Integer.parseInt(plain)) : Optional.empty();

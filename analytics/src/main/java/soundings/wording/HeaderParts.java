@@ -56,7 +56,13 @@ final class HeaderParts {
             "unit",
             "daily",
             "calculated",
-            "corrected");
+            "corrected",
+            "range",
+            "lr",
+            "hr");
+
+    /** Words before "range" that tell a kit's range of measuring, not the aim. */
+    private static final Set<String> RANGES = Set.of("low", "high", "full", "wide", "mid", "marine", "ultra", "short");
 
     static final Set<String> DOSE_WORDS = Set.of(
             "dose",
@@ -123,11 +129,24 @@ final class HeaderParts {
         roles = Names.all(tokens, k -> vocabulary.find(Alias.Kind.ROLE, k));
         derived = Names.all(tokens, k -> vocabulary.find(Alias.Kind.DERIVED, k)).stream()
                 .filter(d -> tokens.size() == 1 || !HeaderUnit.ELEMENTS.contains(d.key()))
+                .filter(d -> tests.isEmpty() || !ofTheTest(d))
                 .toList();
         additives = Names.all(tokens, vocabulary::findAdditive);
         tanks = Names.all(tokens, vocabulary::findTank);
         change = named(CHANGE_WORDS).or(() -> volume().isPresent() ? named(CHANGED_WORDS) : Optional.empty());
         rate = findRate();
+    }
+
+    /** {@code Alkalinity (total)} is the test's own name, {@code Mg low range} the kit's. */
+    private boolean ofTheTest(Names.Match derived) {
+        boolean total = derived.means().equals("sum");
+        boolean lowRange = (derived.key().equals("low") || derived.key().equals("high"))
+                && derived.to() < tokens.size()
+                && tokens.get(derived.to()).is("range");
+        boolean range = derived.key().equals("range")
+                && derived.from() > 0
+                && RANGES.contains(tokens.get(derived.from() - 1).text());
+        return total || lowRange || range;
     }
 
     private Optional<Names.Match> named(Set<String> words) {

@@ -5,7 +5,7 @@ import java.util.Set;
 
 /** {@code +20 ml alk}, {@code added 20 ml of cal by hand}, {@code alk 20 ml by hand}: a volume put in once. */
 final class OneOffPhrase {
-    private static final Set<String> VERBS = Set.of(
+    static final Set<String> VERBS = Set.of(
             "added",
             "add",
             "dosed",
@@ -56,7 +56,7 @@ final class OneOffPhrase {
             "poured",
             "off",
             "another");
-    private static final Set<String> TAIL = Set.of(
+    static final Set<String> TAIL = Set.of(
             "by",
             "hand",
             "manually",
@@ -100,7 +100,7 @@ final class OneOffPhrase {
         int nameEnd = known.map(Names.Match::to).orElseGet(() -> unknownEnd(text, at));
         boolean millilitres =
                 text.volume(i + 1).filter(v -> v == VolumeUnit.MILLILITRE).isPresent();
-        if (nameEnd == at || known.isEmpty() && (!doing || !millilitres)) {
+        if (nameEnd == at || known.isEmpty() && (!doing || !millilitres || DosePhrase.otherThing(text, at, nameEnd))) {
             return Optional.empty();
         }
         return finish(text, name(text, at, nameEnd), ml.get(), nameEnd, doing, known.isPresent());

@@ -15,6 +15,30 @@ public final class Phrases {
     /** The length of text a cell can hold; what lies beyond is left as a remark. */
     private static final int LONGEST = 32_767;
 
+    private static final Set<String> COUNTED = Set.of(
+            "drop",
+            "drops",
+            "g",
+            "gram",
+            "grams",
+            "mg",
+            "tsp",
+            "tbsp",
+            "teaspoon",
+            "teaspoons",
+            "scoop",
+            "scoops",
+            "cap",
+            "caps",
+            "capful",
+            "capfuls",
+            "pump",
+            "pumps",
+            "squirt",
+            "squirts");
+    private static final Set<String> TIMES =
+            Set.of("double", "doubled", "half", "halved", "halve", "tripled", "triple", "quarter", "quartered");
+
     private final Clauses text;
     private final List<Phrase> phrases = new ArrayList<>();
     private String tank = "";
@@ -28,6 +52,11 @@ public final class Phrases {
     public static List<Phrase> read(String text, DecimalMark mark, Vocabulary vocabulary) {
         String head = text.length() > LONGEST ? text.substring(0, LONGEST) : text;
         return new Phrases(new Clauses(head, mark, vocabulary)).read();
+    }
+
+    /** Whether a text under an additive's name says that it is no longer dosed. */
+    public static boolean stops(String text) {
+        return RatePhrase.STOPPED.contains(Plain.of(text).strip());
     }
 
     private List<Phrase> read() {
@@ -88,7 +117,8 @@ public final class Phrases {
         return RatePhrase.at(text, i)
                 .or(() -> ChangePhrase.at(text, i))
                 .or(() -> OneOffPhrase.at(text, i))
-                .or(() -> TestPhrase.at(text, i));
+                .or(() -> TestPhrase.at(text, i))
+                .or(() -> DosePhrase.at(text, i));
     }
 
     private void add(int from, int to, double sure, Said said) {
@@ -99,7 +129,7 @@ public final class Phrases {
     /** Everything up to the end of the clause; plain remarks side by side become one. */
     private int remark(int start) {
         int end = start;
-        while (!text.stop(end)) {
+        while (!text.stop(end) && !(end > start && doseFollows(end))) {
             hedged |= Hedges.word(text, end);
             end++;
         }
@@ -113,6 +143,26 @@ public final class Phrases {
             add(start, end, kind.equals("unread") ? 0.3 : 0.8, new Said.Remark(kind, text.written(start, end)));
         }
         return end;
+    }
+
+    /** {@code moved two rocks and gave 5 ml of blue mix}: the dose is a thought of its own. */
+    private boolean doseFollows(int and) {
+        return text.and(and)
+                && !hedged
+                && volumeSoon(and)
+                && RatePhrase.at(text, and)
+                        .or(() -> OneOffPhrase.at(text, and))
+                        .or(() -> DosePhrase.at(text, and + 1))
+                        .isPresent();
+    }
+
+    private boolean volumeSoon(int from) {
+        for (int i = from; i < from + 10; i++) {
+            if (text.number(i) && text.volume(i + 1).isPresent()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean joinsLast() {
@@ -158,6 +208,10 @@ public final class Phrases {
 
     /** A number stands beside the name of a test, an additive, a volume. */
     private boolean unread(int from, int to) {
+        boolean rate = rateLike(from, to);
+        if (hedged || rate) {
+            return rate;
+        }
         boolean number = false;
         boolean named = false;
         for (int i = from; i < to; i++) {
@@ -166,6 +220,32 @@ public final class Phrases {
                     || text.additive(i).isPresent()
                     || text.test(i).filter(n -> n.key().length() > 1).isPresent();
         }
-        return number && named && !hedged;
+        return number && named || changesDose(from, to);
+    }
+
+    /** An amount a day, in whatever unit: not used where it may be meant for later or is no volume, and not passed over. */
+    private boolean rateLike(int from, int to) {
+        for (int i = from; i + 1 < to; i++) {
+            boolean amount = text.number(i)
+                    && (text.in(i + 1, COUNTED)
+                            || text.volume(i + 1)
+                                    .filter(v -> v == VolumeUnit.MILLILITRE)
+                                    .isPresent());
+            if (amount && RatePhrase.often(text, i + 2).isPresent()) {
+                return !DosePhrase.otherThing(text, from, to);
+            }
+        }
+        return false;
+    }
+
+    /** {@code dose doubled}, {@code half dose of blue mix}: how much it is now is not said. */
+    private boolean changesDose(int from, int to) {
+        boolean dose = false;
+        boolean times = false;
+        for (int i = from; i < to; i++) {
+            dose |= text.in(i, HeaderParts.DOSE_WORDS) || text.additive(i).isPresent();
+            times |= text.in(i, TIMES);
+        }
+        return dose && times;
     }
 }

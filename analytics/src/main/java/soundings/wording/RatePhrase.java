@@ -8,7 +8,7 @@ import java.util.Set;
 
 /** {@code alk 30 ml x4/day}, {@code 7.5 mL each, 4 times a day}, {@code 120 ml/d from 3 May}, {@code stopped alk}. */
 final class RatePhrase {
-    private static final Set<String> LEAD = Set.of(
+    static final Set<String> LEAD = Set.of(
             "dosing",
             "dose",
             "doses",
@@ -52,8 +52,12 @@ final class RatePhrase {
             "down",
             "*",
             "put",
-            "turned");
-    private static final Set<String> BETWEEN = Set.of(
+            "turned",
+            "auto",
+            "automatic",
+            "gave",
+            "giving");
+    static final Set<String> BETWEEN = Set.of(
             "dose",
             "dosing",
             "dosed",
@@ -82,9 +86,9 @@ final class RatePhrase {
             "changed",
             "still",
             "of");
-    private static final Set<String> RELATIVE =
+    static final Set<String> RELATIVE =
             Set.of("+", "by", "extra", "more", "less", "another", "plus", "minus", "max", "limit");
-    private static final Set<String> STOPPED =
+    static final Set<String> STOPPED =
             Set.of("stopped", "stop", "paused", "pause", "off", "halted", "ceased", "stopping", "ended", "suspended");
     private static final Set<String> STOP_FILL = Set.of(
             "dosing",
@@ -101,6 +105,8 @@ final class RatePhrase {
             "for",
             "adding");
     private static final Set<String> FROM = Set.of("from", "since", "starting", "ab", "seit", "as");
+    private static final Set<String> PART_OF_DAY =
+            Set.of("morning", "evening", "am", "pm", "noon", "night", "mornings", "evenings");
     private static final Map<String, Integer> TIMES =
             Map.of("once", 1, "twice", 2, "two", 2, "three", 3, "thrice", 3, "four", 4, "six", 6, "eight", 8);
 
@@ -127,7 +133,7 @@ final class RatePhrase {
         while (to < i + 4 && to < text.size() && nameWord(text, to)) {
             to++;
         }
-        return to == i || Hedges.word(text, i)
+        return to == i || Hedges.word(text, i) || DosePhrase.otherThing(text, i, to)
                 ? Optional.empty()
                 : amount(text, text.pass(to, BETWEEN, 5), List.of(text.written(i, to)), 0.7);
     }
@@ -214,9 +220,12 @@ final class RatePhrase {
     }
 
     /** How often: behind the unit, perhaps behind {@code each,}. */
-    private static Optional<Rate.Period> often(Clauses text, int start) {
+    static Optional<Rate.Period> often(Clauses text, int start) {
         int i = text.is(start, "each") ? start + 1 : start;
         i = text.is(i, ",") && (times(text, i + 1).isPresent()) ? i + 1 : i;
+        if (text.in(i, PART_OF_DAY) && text.and(i + 1) && text.in(i + 2, PART_OF_DAY)) {
+            return Optional.of(new Rate.Period(2, i + 3));
+        }
         Optional<Rate.Period> times = times(text, i);
         return times.or(() -> every(text, start)).or(() -> Rate.period(text.tokens, start));
     }
@@ -282,9 +291,9 @@ final class RatePhrase {
         return text.pass(doses ? i + 3 : i, Set.of("now", "today", "again", "total"), 2);
     }
 
-    private record Start(Optional<WrittenDate> date, int end) {}
+    record Start(Optional<WrittenDate> date, int end) {}
 
-    private static Optional<Start> start(Clauses text, int i) {
+    static Optional<Start> start(Clauses text, int i) {
         if (!text.in(i, FROM)) {
             return Optional.empty();
         }

@@ -50,6 +50,25 @@ public final class Vocabulary {
         return new Vocabulary(reference, additives, tanks);
     }
 
+    private Vocabulary(Vocabulary other, Map<String, String> additives, Map<String, String> tanks) {
+        this.reference = other.reference;
+        this.additives = additives;
+        this.tanks = tanks;
+        this.words.putAll(other.words);
+        this.units.putAll(other.units);
+    }
+
+    /** The same, knowing these names too; the keeper's own have the first word. */
+    public Vocabulary with(List<Named> moreAdditives, List<Named> moreTanks) {
+        return new Vocabulary(this, joined(additives, moreAdditives), joined(tanks, moreTanks));
+    }
+
+    private static Map<String, String> joined(Map<String, String> known, List<Named> more) {
+        Map<String, String> all = new HashMap<>(known);
+        names(more).forEach(all::putIfAbsent);
+        return Map.copyOf(all);
+    }
+
     private static Map<String, String> names(List<Named> named) {
         Map<String, String> byWord = new HashMap<>();
         for (Named one : named) {

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A date as written, with every day it can mean.
@@ -50,10 +51,12 @@ public record WrittenDate(
         return all;
     }
 
-    /** The day in this order, or the only day it can be. */
+    /** The day in this order, or the only day it can be; that its year stands first is never taken from the figures alone. */
     public Optional<PartialDate> in(DateOrder order) {
         List<PartialDate> days = days();
-        return days.size() == 1 ? Optional.of(days.get(0)) : Optional.ofNullable(readings.get(order));
+        return days.size() == 1 && !readings.keySet().equals(Set.of(DateOrder.YEAR_FIRST))
+                ? Optional.of(days.get(0))
+                : Optional.ofNullable(readings.get(order));
     }
 
     /** The different days it can mean. */

@@ -1,6 +1,7 @@
 package soundings.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static soundings.layout.Sheets.changes;
 import static soundings.layout.Sheets.day;
 import static soundings.layout.Sheets.issues;
 import static soundings.layout.Sheets.read;
@@ -230,5 +231,24 @@ class DoubtsTest {
         }
 
         assertThat(read(sheet("Log", rows))).isNotNull();
+    }
+
+    @Test
+    void a_slip_of_the_pen_is_set_aside_and_what_may_be_meant_is_offered() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Date", "KH dKH", "SG", "Ca ppm", "WC"),
+                row("01.09.26", 8.2, 1.026, 420, "20 litres ( about 15%)"),
+                row("10.09.26", 82, 1.26, "42O", "2O l"),
+                row("31.09.26", 8.1, 1.025, 421, "")));
+
+        assertThat(readings(log).stream().filter(r -> !r.endsWith("refused"))).hasSize(3);
+        assertThat(changes(log)).containsExactly("Lagoon 2026-09-01 20 L");
+        assertThat(log.issues().stream().map(i -> i.message()))
+                .anyMatch(m -> m.contains("8.2 is meant"))
+                .anyMatch(m -> m.contains("1.026 is meant"))
+                .anyMatch(m -> m.contains("420 may be meant"))
+                .anyMatch(m -> m.contains("20 l is meant") || m.contains("20 l may be meant"))
+                .anyMatch(m -> m.contains("31 September does not exist"));
     }
 }

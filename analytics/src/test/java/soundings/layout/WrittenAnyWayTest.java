@@ -184,6 +184,28 @@ class WrittenAnyWayTest {
                         "Lagoon 2026-05-03 Alk 30");
     }
 
+    @Test
+    void an_additive_keeps_its_name_however_a_note_spells_it_and_may_stop_by_it() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Date", "KH dKH", "KH mix", "Notes"),
+                row(day(5, 1), 8.2, "50 ml/day", ""),
+                row(day(5, 3), 8.2, "40 ml a day", "blue drops 12 ml a day"),
+                row(day(5, 5), 8.2, "off", "stopped blue drops"),
+                row(day(5, 9), 8.2, "", "KH MIX 55 ml/d")));
+
+        assertThat(readings(log)).hasSize(4);
+        assertThat(doses(log))
+                .containsExactly(
+                        "Lagoon 2026-05-01 KH mix 50",
+                        "Lagoon 2026-05-03 KH mix 40",
+                        "Lagoon 2026-05-03 blue drops 12",
+                        "Lagoon 2026-05-05 KH mix 0",
+                        "Lagoon 2026-05-05 blue drops 0",
+                        "Lagoon 2026-05-09 KH mix 55");
+        assertThat(issues(log)).isEmpty();
+    }
+
     private static Object[] spread(List<Integer> places, Object... values) {
         Object[] cells = new Object[places.get(places.size() - 1) + 1];
         java.util.Arrays.fill(cells, "");

@@ -107,4 +107,26 @@ class DatesTest {
         assertThat(Dates.read(new Value.Numeric(Double.NaN))).isEmpty();
         assertThat(PartialDate.of(LocalDate.of(2026, 1, 2)).year()).isEqualTo(OptionalInt.of(2026));
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            nullValues = "-",
+            value = {
+                "31.09.26   | DAY_FIRST   | 31 September does not exist",
+                "31.09.2026 | DAY_FIRST   | 31 September does not exist",
+                "09/31/26   | MONTH_FIRST | 31 September does not exist",
+                "2026-09-31 | DAY_FIRST   | 31 September does not exist",
+                "30 Feb     | DAY_FIRST   | 30 February does not exist",
+                "31 June 26 | DAY_FIRST   | 31 June does not exist",
+                "29.2.2027  | DAY_FIRST   | 29 February 2027 does not exist",
+                "29.2.2028  | DAY_FIRST   | -",
+                "30.09.26   | DAY_FIRST   | -",
+                "soon       | DAY_FIRST   | -"
+            })
+    void a_day_its_month_does_not_have_is_said_to_be_missing(String text, DateOrder order, String why) {
+        assertThat(Dates.missing(text, order)).isEqualTo(Optional.ofNullable(why));
+        assertThat(Dates.read(text).flatMap(d -> d.in(order)).isPresent())
+                .isEqualTo(why == null && !text.equals("soon"));
+    }
 }
