@@ -1,6 +1,7 @@
 package soundings.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -63,7 +64,9 @@ final class AllTanks {
                         .toList()
                 : setUp;
         AllTanks all = new AllTanks(named);
-        entries.forEach(e -> all.entry(e, means(e.tank()) && !named.contains(e.tank()) && !named.isEmpty()));
+        Map<String, Boolean> shared = new HashMap<>();
+        entries.forEach(e -> all.entry(
+                e, shared.computeIfAbsent(e.tank(), t -> !named.isEmpty() && !named.contains(t) && means(t))));
         all.met.forEach((name, at) -> all.issues.add(
                 new NameMerged(at, name, named.size() == 1 ? named.get(0) : "each of " + String.join(", ", named))));
         return new Shared(all.entries, all.issues);

@@ -1,6 +1,7 @@
 package soundings.layout;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -42,6 +43,7 @@ final class TableReading {
     /** The way of testing that a heading tells, by column, where another column holds the same test. */
     private final Map<Integer, String> twins;
 
+    private final Map<Role, Optional<Field>> fields = new EnumMap<>(Role.class);
     private final Map<Integer, DecimalMark> marks = new HashMap<>();
 
     private TableReading(Context context, Shape shape, String tank, Ledger ledger) {
@@ -201,7 +203,7 @@ final class TableReading {
     }
 
     private String text(Role role, Line line) {
-        return shape.find(role)
+        return fields.computeIfAbsent(role, shape::find)
                 .flatMap(f -> line.at(f.column()))
                 .map(c -> c.shown().strip())
                 .orElse("");
@@ -263,7 +265,7 @@ final class TableReading {
         String additive = field.label().name().isEmpty()
                 ? context.words().additiveName(named)
                 : field.label().name();
-        Optional<Cell> until = shape.find(Role.UNTIL).flatMap(f -> line.at(f.column()));
+        Optional<Cell> until = fields.computeIfAbsent(Role.UNTIL, shape::find).flatMap(f -> line.at(f.column()));
         if (usable(cell, where) && !doses.dose(cell, field.label(), additive, where, until)) {
             notes.read(cell, where, additive);
         }

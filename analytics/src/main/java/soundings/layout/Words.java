@@ -2,6 +2,7 @@ package soundings.layout;
 
 import java.time.LocalTime;
 import java.time.YearMonth;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +41,7 @@ final class Words {
     private final Map<String, Label> labels = new HashMap<>();
     private final Map<String, Label> together = new HashMap<>();
     private final Map<String, Kind> kinds = new HashMap<>();
+    private final Map<DecimalMark, Map<String, AmountText>> amounts = new EnumMap<>(DecimalMark.class);
     private final Map<String, Optional<WrittenDate>> dates = new HashMap<>();
 
     private Words(Vocabulary vocabulary, Tanks tanks) {
@@ -221,12 +223,16 @@ final class Words {
     }
 
     AmountText amount(Cell cell, DecimalMark mark) {
-        return Amounts.read(cell.value(), mark, vocabulary);
+        return cell.value() instanceof Value.Text text
+                ? amounts.computeIfAbsent(mark, m -> new HashMap<>())
+                        .computeIfAbsent(text.text(), t -> Amounts.read(t, mark, vocabulary))
+                : Amounts.read(cell.value(), mark, vocabulary);
     }
 
     /** Whether a cell holds a volume in millilitres, perhaps a day. */
     boolean putIn(Cell cell) {
-        return cell.value() instanceof Value.Text
+        return cell.value() instanceof Value.Text text
+                && text.text().toLowerCase(java.util.Locale.ROOT).contains("ml")
                 && amount(cell, DecimalMark.UNDECIDED)
                         .match(w -> w.amount().unit(), s -> "", s -> "", n -> "", u -> "")
                         .toLowerCase(java.util.Locale.ROOT)

@@ -11,6 +11,8 @@ import static soundings.layout.Sheets.readings;
 import static soundings.layout.Sheets.row;
 import static soundings.layout.Sheets.sheet;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -23,9 +25,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import soundings.log.Log;
 import soundings.log.Reading;
 import soundings.setup.Setup;
+import soundings.sheet.Cell;
 import soundings.sheet.CellRef;
 import soundings.sheet.Grid;
+import soundings.sheet.Look;
 import soundings.sheet.Region;
+import soundings.sheet.Value;
 
 /** The same log written another way says the same. */
 class WrittenAnyWayTest {
@@ -204,6 +209,64 @@ class WrittenAnyWayTest {
                         "Lagoon 2026-05-05 blue drops 0",
                         "Lagoon 2026-05-09 KH mix 55");
         assertThat(issues(log)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void days_written_day_first_or_month_first_are_the_same_days(long seed) {
+        Random random = new Random(seed);
+        List<LocalDate> days = new ArrayList<>();
+        LocalDate at = LocalDate.of(2026, 1, 2).plusDays(random.nextInt(60));
+        for (int i = 0; i < 25; i++) {
+            days.add(at);
+            at = at.plusDays(1 + random.nextInt(6));
+        }
+        List<String> whole = readings(read(dated(days, "uuuu-MM-dd")));
+
+        assertThat(readings(read(dated(days, "d/M/uuuu")))).isEqualTo(whole).hasSize(25);
+        assertThat(readings(read(dated(days, "M/d/uuuu")))).isEqualTo(whole);
+        assertThat(readings(read(dated(days, "dd.MM.uu")))).isEqualTo(whole);
+        assertThat(readings(read(dated(days, "d MMM")))).isEqualTo(whole);
+    }
+
+    private static Grid dated(List<LocalDate> days, String pattern) {
+        DateTimeFormatter format = DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH);
+        List<Object[]> rows = new ArrayList<>();
+        rows.add(row("Date", "Ca ppm"));
+        days.forEach(d -> rows.add(row(format.format(d), 420 + d.getDayOfMonth() % 5)));
+        return sheet("Lagoon", rows.toArray(Object[][]::new));
+    }
+
+    @Test
+    void day_numbers_of_a_workbook_that_counts_from_1904_are_the_days_it_shows() {
+        LocalDate first = day(5, 1);
+        Value shown = new Value.Moment(first.toEpochDay() + 25_569 - 1462, first.atStartOfDay(), Value.Shows.DATE);
+        double next = first.toEpochDay() + 25_569 - 1462 + 3;
+        Log log = read(sheet("Lagoon", row("Date", "Ca ppm"), row(Cell.of(0, 0, shown), 420), row(next, 421)));
+
+        assertThat(readings(log)).containsExactly("Lagoon 2026-05-01 calcium 420", "Lagoon 2026-05-04 calcium 421");
+    }
+
+    @Test
+    void months_without_a_year_end_with_the_last_that_has_begun() {
+        Log log = read(
+                sheet("November", row("Day", "Ca ppm"), row(3, 420)),
+                sheet("December", row("Day", "Ca ppm"), row(3, 421)),
+                sheet("January", row("Day", "Ca ppm"), row(3, 422)));
+
+        assertThat(readings(log))
+                .containsExactly(
+                        "club 2025-11-03 calcium 420", "club 2025-12-03 calcium 421", "club 2026-01-03 calcium 422");
+    }
+
+    @Test
+    void a_result_in_a_hidden_row_is_kept_and_not_used() {
+        Cell hidden =
+                new Cell(new CellRef(0, 0), new Value.Numeric(500), new Look("General", false, false, true, false), "");
+        Log log = read(sheet("Lagoon", row("Date", "Ca ppm"), row(day(5, 1), 420), row(day(5, 2), hidden)));
+
+        assertThat(readings(log))
+                .containsExactly("Lagoon 2026-05-01 calcium 420", "Lagoon 2026-05-02 calcium 500 refused");
     }
 
     private static Object[] spread(List<Integer> places, Object... values) {

@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Random;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,6 +38,28 @@ class MutationTest {
             survives(
                     "cut.xlsx",
                     mutated(new String(Made.zip(xlsx()), ISO_8859_1), random).getBytes(ISO_8859_1));
+        }
+    }
+
+    /** The old binary format has no text to mangle: its bytes are changed, cut and doubled. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4})
+    void a_mutated_binary_workbook_is_read_or_refused(long seed) {
+        byte[] whole = Made.xls(workbook -> {
+            Sheet sheet = workbook.createSheet("Log");
+            for (int r = 0; r < 12; r++) {
+                sheet.createRow(r).createCell(0).setCellValue(r == 0 ? "Alk" : "8." + r);
+                sheet.getRow(r).createCell(1).setCellValue(46_000 + r);
+            }
+            sheet.addMergedRegion(new CellRangeAddress(0, 0, 2, 4));
+        });
+        Random random = new Random(seed);
+        for (int i = 0; i < FILES_A_SEED; i++) {
+            byte[] bytes = whole.clone();
+            for (int k = random.nextInt(8); k >= 0; k--) {
+                bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
+            }
+            survives("log.xls", random.nextInt(4) == 0 ? Arrays.copyOf(bytes, random.nextInt(bytes.length)) : bytes);
         }
     }
 
