@@ -54,9 +54,12 @@ public final class Analysis {
         MentorNotes notes = MentorNotes.all(given.notes().headMap(month).values());
         List<MentorRange> ranges = MentorRanges.of(notes.ranges(), own, given.reference());
         Setup setup = MentorRanges.with(own, ranges);
-        Following.End now = end(history.with(setup), given.reference());
+        History here = history.with(setup);
+        Estimates estimates = Estimating.of(here, given.reference());
+        Following.End now = new Following.End(here, estimates, Advising.of(here, estimates, given.reference()));
         Settings before = new Settings(given.settings().today(), Optional.of(month.minusMonths(1)));
-        Following.End then = end(Histories.of(log, setup, given.reference(), before), given.reference());
+        History earlier = Histories.of(log, setup, given.reference(), before);
+        Following.End then = advised(earlier, given.reference());
         Care care = Caring.of(now.history(), Plans.of(companion, given.reference()), given.reference());
         Advice advice = CareActions.amend(now.advice(), care);
         Upkeep upkeep = Upkeep.of(log, now.history(), now.estimates(), advice, companion, given.reference());
@@ -74,9 +77,9 @@ public final class Analysis {
                 new Mentor(notes.answers(), ranges));
     }
 
-    private static Following.End end(History history, Reference reference) {
-        Estimates estimates = Estimating.of(history, reference);
-        return new Following.End(history, estimates, Advising.of(history, estimates, reference));
+    private static Following.End advised(History earlier, Reference reference) {
+        Estimates estimates = Estimating.ofDosed(earlier, reference);
+        return new Following.End(earlier, estimates, Advising.dosesOf(earlier, estimates, reference));
     }
 
     /** Only what the log says, for the commands that ask no more. */

@@ -20,10 +20,7 @@ public final class Advising {
     private Advising() {}
 
     public static Advice of(History history, Estimates estimates, Reference reference) {
-        List<Matter> matters = history.tanks().stream()
-                .flatMap(t ->
-                        parameters(t, reference).stream().map(p -> new Matter(history, t, p, estimates, reference)))
-                .toList();
+        List<Matter> matters = matters(history, estimates, reference);
         List<Judgement> judgements = new ArrayList<>();
         List<Recommendation> doses = new ArrayList<>();
         for (Matter matter : matters) {
@@ -40,7 +37,23 @@ public final class Advising {
                 Actions.of(history, matters, judgements, doses, supplies),
                 supplies,
                 DayPlans.of(history, supplies),
-                insights(matters));
+                Stream.concat(insights(matters).stream(), Events.of(history, estimates, reference).stream())
+                        .toList());
+    }
+
+    /** The doses alone, for what was advised at an earlier day. */
+    public static Advice dosesOf(History history, Estimates estimates, Reference reference) {
+        List<Recommendation> doses = matters(history, estimates, reference).stream()
+                .flatMap(m -> Dosing.of(m, Judging.of(m)).stream())
+                .toList();
+        return new Advice(List.of(), doses);
+    }
+
+    private static List<Matter> matters(History history, Estimates estimates, Reference reference) {
+        return history.tanks().stream()
+                .flatMap(t ->
+                        parameters(t, reference).stream().map(p -> new Matter(history, t, p, estimates, reference)))
+                .toList();
     }
 
     private static List<Insight> insights(List<Matter> matters) {

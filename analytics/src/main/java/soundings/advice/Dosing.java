@@ -11,6 +11,7 @@ import soundings.advice.Recommendation.Withheld;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.TargetRange;
 import soundings.estimate.Estimate;
+import soundings.estimate.UsualChange;
 import soundings.quantity.Interval;
 
 /** The dose that keeps a level, the correction that brings it back, or why neither can be told. */
@@ -153,13 +154,14 @@ final class Dosing {
         double present = sum.feed().presentMlPerDay();
         double more = (mlPerDay - present) * sum.risePerMl();
         double raise = correction.map(c -> c.ml() * sum.risePerMl()).orElse(0.0);
-        return pause.map(p ->
-                        Ahead.after(sum.estimate(), (p.mlPerDay() - present) * sum.risePerMl(), p.wholeDays(), more))
-                .orElseGet(() -> Ahead.with(
-                        sum.estimate(),
-                        more,
-                        raise,
-                        correction.map(Correction::days).orElse(0)));
+        return pause.map(p -> meanwhile(sum, (p.mlPerDay() - present) * sum.risePerMl(), p.wholeDays(), more))
+                .orElseGet(() -> sum.estimate()
+                        .aheadWith(more, raise, correction.map(Correction::days).orElse(0)));
+    }
+
+    /** Another amount on the first days: what it differs by is one dose in equal parts on those. */
+    private static List<Estimate.Day> meanwhile(Sum sum, double meanwhile, int days, double more) {
+        return sum.estimate().aheadWith(more, (meanwhile - more) * days, days);
     }
 
     private static List<String> reasons(Sum sum, Interval keeps, boolean proposes) {
@@ -167,6 +169,7 @@ final class Dosing {
         why.add("the use is " + Phrases.rate(sum.use(), sum.matter().parameter()));
         why.add(held(sum.feed().presentMlPerDay(), keeps));
         sum.matter().target().ifPresent(t -> why.add(leaving(sum.estimate(), t)));
+        sum.estimate().usualChange().ifPresent(c -> why.add(usual(c)));
         if (!proposes) {
             why.add(
                     isOutside(sum, keeps)
@@ -175,6 +178,11 @@ final class Dosing {
                             : "no other dose is proposed: the present one may well be right");
         }
         return why;
+    }
+
+    private static String usual(UsualChange c) {
+        return "your usual water changes, " + Phrases.percent(c.share()) + " every "
+                + (c.everyDays() == 1 ? "day" : c.everyDays() + " days") + ", are counted in";
     }
 
     /** A level that is out already does not leave its range. */

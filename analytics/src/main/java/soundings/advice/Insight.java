@@ -36,6 +36,8 @@ public record Insight(
         /** An ion brought to S = 35, so that dilution is not mistaken for use. */
         AT_STANDARD_SALINITY,
         /** What doses leave behind: sodium, chloride, sulfate. */
-        SALT_OF_DOSES
+        SALT_OF_DOSES,
+        /** The change of a use since something the keeper did. */
+        EVENT
     }
 }

@@ -1,5 +1,6 @@
 package soundings.advice;
 
+import java.util.List;
 import java.util.Optional;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.TargetRange;
@@ -21,11 +22,15 @@ final class Judging {
 
     static final int DAYS_AHEAD = 30;
 
+    /** Tests without a poison before it is called gone; common practice, no source. */
+    private static final int NONE_IN_A_ROW = 2;
+
     private Judging() {}
 
     static Judgement of(Matter matter) {
         Optional<Estimate> estimate = matter.estimate().filter(e -> !matter.isStale());
         return byPoison(matter)
+                .or(() -> noneFound(matter))
                 .or(() -> estimate.map(e -> byEstimate(matter, e)))
                 .or(() -> byLastReading(matter))
                 .orElseGet(() -> cannotTell(matter));
@@ -34,6 +39,26 @@ final class Judging {
     /** A poison's last reading counts more than the level estimated: a rise must not be smoothed away. */
     private static Optional<Judgement> byPoison(Matter matter) {
         return matter.parameter().kind() == Parameter.Kind.TOXIN ? byLastReading(matter) : Optional.empty();
+    }
+
+    /** A poison that none of the last tests found is gone as far as can be told, however coarse the kit. */
+    private static Optional<Judgement> noneFound(Matter matter) {
+        List<Reading> used = matter.used();
+        boolean asked = matter.parameter().kind() == Parameter.Kind.TOXIN && !matter.isStale();
+        if (!asked || used.size() < NONE_IN_A_ROW) {
+            return Optional.empty();
+        }
+        boolean none = used.subList(used.size() - NONE_IN_A_ROW, used.size()).stream()
+                .allMatch(r -> r.amount().match(e -> e.value() <= 0, b -> true, a -> false, b -> false));
+        return none
+                ? Optional.of(new Judgement(
+                        matter.tank().tank(),
+                        matter.parameter(),
+                        Verdict.STEADY,
+                        1,
+                        "the last " + NONE_IN_A_ROW + " tests found none",
+                        matter.target()))
+                : Optional.empty();
     }
 
     /** A poison or a condition is judged on one reading; the others need an estimate. */
@@ -112,14 +137,15 @@ final class Judging {
     record Chances(double low, double high, double lowThen, double highThen, double rising, double falling) {
         static Chances of(Estimate estimate, TargetRange target) {
             Interval then = Ahead.last(estimate);
+            Interval drift = estimate.driftOver(DAYS_AHEAD).times(1.0 / DAYS_AHEAD);
             double counts = SHARE_OF_RANGE * (target.high() - target.low()) / DAYS_AHEAD;
             return new Chances(
                     Odds.below(estimate.level(), target.low()),
                     Odds.above(estimate.level(), target.high()),
                     Odds.below(then, target.low()),
                     Odds.above(then, target.high()),
-                    Odds.above(estimate.drift(), counts),
-                    Odds.below(estimate.drift(), -counts));
+                    Odds.above(drift, counts),
+                    Odds.below(drift, -counts));
         }
 
         double insideNow() {
@@ -197,6 +223,13 @@ final class Judging {
 
     private static String moving(Estimate estimate, Parameter parameter) {
         Interval drift = estimate.drift();
+        double shows = Math.pow(10, -parameter.decimals()) / 2;
+        if (Math.max(Math.abs(drift.low()), Math.abs(drift.high())) * DAYS_AHEAD < shows) {
+            return "holding still";
+        }
+        if (parameter.balances() && estimate.level().mid() <= 0 && drift.mid() < 0) {
+            return "at zero as far as the tests tell";
+        }
         if (drift.low() <= 0 && drift.high() >= 0) {
             return "with no clear drift (" + Phrases.span(drift, Phrases.decimals(drift)) + Phrases.unit(parameter)
                     + " a day)";

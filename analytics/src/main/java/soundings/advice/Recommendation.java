@@ -67,7 +67,7 @@ public record Recommendation(
     }
 
     /**
-     * The days ahead, water changes left out.
+     * The days ahead, the usual water changes among them.
      *
      * @param unchanged the level with the present dose
      * @param followed the level with what is proposed; the same where nothing is

@@ -23,7 +23,10 @@ record Sum(Matter matter, Feed feed, Estimate estimate, Interval use, double oth
         this(matter, feed, estimate, use, others, working, keeps(matter, feed, use, others, working));
     }
 
-    /** mL a day that keep the level, never below none; the lines say how. */
+    /**
+     * mL a day that keep the level, never below none; the lines say how. A volume or a strength that is off does not matter to
+     * a dose that keeps the level already: the use was worked out with the same two. It matters to what is changed.
+     */
     private static Interval keeps(Matter matter, Feed feed, Interval use, double others, Working working) {
         String unit = matter.parameter().unit();
         String readings = String.join(", ", matter.places());
@@ -40,8 +43,19 @@ record Sum(Matter matter, Feed feed, Estimate estimate, Interval use, double oth
         String rest = besides(feed, others, unit, working);
         String per = feed.delivered() == 1 ? "strength" : "(strength * delivered)";
         double dose = working.worked("dose", "mL a day that keep the level", "mL/d", formula("use", rest, per));
-        double low = working.worked("dose_low", "low end", "mL/d", formula("use_low", rest, per));
-        double high = working.worked("dose_high", "high end", "mL/d", formula("use_high", rest, per));
+        working.given(
+                "present",
+                "mL a day as the pump is set",
+                feed.presentMlPerDay(),
+                "mL/d",
+                String.join(", ", feed.places()));
+        double unsure = Unsure.of(matter.history().setup(), matter.reference());
+        working.given("unsure", "volume and strength together, give or take", unsure, "1", Unsure.FROM);
+        String moved = dose >= feed.presentMlPerDay() ? "(dose - present)" : "(present - dose)";
+        double low =
+                working.worked("dose_low", "low end", "mL/d", formula("use_low", rest, per) + " - unsure * " + moved);
+        double high = working.worked(
+                "dose_high", "high end", "mL/d", formula("use_high", rest, per) + " + unsure * " + moved);
         return new Interval(Math.max(0, dose), Math.max(0, low), Math.max(0, high));
     }
 

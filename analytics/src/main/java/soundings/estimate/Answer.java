@@ -19,6 +19,8 @@ final class Answer {
     private static final int AHEAD_DAYS = 30;
     private static final int PLAIN_DAYS = 30;
     private static final int PLAIN_FEWEST = 5;
+    /** Part of a test's error that many tests do not average out: a bottle, an eye, an hour of the day; set on the bench. */
+    private static final double SHARED = 0.3;
     /** Nodes lighter than this do not show in the track. */
     private static final double SHOWS = 0.1;
 
@@ -26,13 +28,17 @@ final class Answer {
     private final Question question;
     private final List<Smoother.Smoothed> smoothed;
     private final ResidualCheck check;
+    private final Leaning leaning;
     private final List<String> caveats = new ArrayList<>();
+    private final Optional<UsualChange.Kept> usual;
 
     private Answer(Fitted fitted) {
         this.fitted = fitted;
         this.question = fitted.question();
+        this.usual = UsualChange.of(question.inflow().changes(), question.end());
         Trace trace = Trace.of(question.begin(fitted.best().spread()), question.stages());
         this.check = ResidualCheck.of(trace);
+        this.leaning = Leaning.of(trace);
         this.smoothed = Smoother.back(trace, question.start());
     }
 
@@ -41,10 +47,11 @@ final class Answer {
     }
 
     private Estimate estimate() {
-        double blind = stepVariance();
-        Mixture levels = mixture(LEVEL, blind);
+        double blind = stepVariance() + written();
+        double shared = SHARED * fitted.best().spread().kit(0);
+        Mixture levels = mixture(LEVEL, blind + shared * shared);
         Mixture uses = mixture(USE, 2 * blind / Math.pow(Math.max(spanDays(), 1), 2));
-        Interval use = widened(uses.interval());
+        Interval use = leaning.widen(widened(uses.interval()), false);
         Optional<Interval> plain = plainUse();
         caveats(use, plain);
         List<Reading> readings = question.readings();
@@ -55,7 +62,7 @@ final class Answer {
                 question.end(),
                 readings.size() - fitted.doubts().size(),
                 spanDays(),
-                floored(widened(levels.interval())),
+                floored(leaning.widen(widened(levels.interval()), true)),
                 balances && question.inflow().known() ? Optional.of(use) : Optional.empty(),
                 use.times(-1).plus(question.dosedNow()),
                 question.dosedNow(),
@@ -65,7 +72,8 @@ final class Answer {
                 plain,
                 sources(),
                 fit(levels, uses),
-                caveats);
+                caveats,
+                usual.map(UsualChange.Kept::usual));
     }
 
     private Mixture mixture(int state, double extra) {
@@ -85,10 +93,14 @@ final class Answer {
                 interval.mid() + by * (interval.high() - interval.mid()));
     }
 
+    /** Never below zero; and what no test can tell from none may be as high as half its step. */
     private Interval floored(Interval level) {
-        return question.parameter().balances()
-                ? new Interval(Math.max(0, level.mid()), Math.max(0, level.low()), Math.max(0, level.high()))
-                : level;
+        if (!question.parameter().balances()) {
+            return level;
+        }
+        double mid = Math.max(0, level.mid());
+        double unseen = mid < question.step() / 2 ? question.step() / 2 : 0;
+        return new Interval(mid, Math.max(0, level.low()), Math.max(level.high(), unseen));
     }
 
     /**
@@ -103,6 +115,12 @@ final class Answer {
         double sd = fitted.best().spread().kit(0);
         double off = step / Math.PI * Math.exp(-2 * Math.PI * Math.PI * sd * sd / (step * step));
         return off * off / 2;
+    }
+
+    /** Variance of a figure written to the parameter's own digits: no series, however regular, tells finer. */
+    private double written() {
+        double digit = Math.pow(10, -question.parameter().decimals());
+        return digit * digit / 12;
     }
 
     private List<Estimate.Day> track() {
@@ -141,16 +159,24 @@ final class Answer {
         double noon = Inflows.noon(question.end());
         List<Estimate.Day> days = new ArrayList<>();
         for (int d = 1; d <= AHEAD_DAYS; d++) {
-            Stage day = new Stage(noon + d, 1, question.dosedNow(), 0, List.of(), 1, 0, 0, 0);
+            Stage day = stageAhead(d, noon + d);
             List<Mixture.Part> parts = new ArrayList<>();
             for (int i = 0; i < nodes.size(); i++) {
-                at.get(i).pass(day);
+                at.get(i).take(day);
                 parts.add(new Mixture.Part(
                         nodes.get(i).weight(), at.get(i).mean(LEVEL), at.get(i).covariance(LEVEL, LEVEL)));
             }
             days.add(new Estimate.Day(question.end().plusDays(d), widened(normal(new Mixture(parts)))));
         }
         return days;
+    }
+
+    private Stage stageAhead(int d, double at) {
+        Inflow.Pulse nothing = new Inflow.Pulse(at, 1, 0, 0);
+        Inflow.Pulse p = usual.filter(u -> u.usual().isOn(question.end().plusDays(d)))
+                .map(UsualChange.Kept::each)
+                .orElse(nothing);
+        return new Stage(at, 1, question.dosedNow(), 0, List.of(), p.keep(), p.add(), p.addVariance(), 0);
     }
 
     /** Theil-Sen over the last weeks, on readings from which doses and changes are taken off. */

@@ -122,17 +122,31 @@ final class Balance {
         double half = dt * dt / 2;
         mean[LEVEL] -= dt * mean[USE] + half * mean[GROWTH];
         mean[USE] += dt * mean[GROWTH];
-        for (int j = 0; j < n; j++) {
+        moveCore(dt, half);
+        for (int j = FIRST_BIAS; j < n; j++) {
             p[j] -= dt * p[n + j] + half * p[2 * n + j];
             p[n + j] += dt * p[2 * n + j];
-        }
-        for (int i = 0; i < n * n; i += n) {
-            p[i] -= dt * p[i + USE] + half * p[i + GROWTH];
-            p[i + USE] += dt * p[i + GROWTH];
+            p[j * n] = p[j];
+            p[j * n + 1] = p[n + j];
         }
         if (stepDays > 0) {
             tie(stepDays, start.step());
         }
+    }
+
+    /** Level, use and growth: F P F' written out, for most of all time goes by here. */
+    private void moveCore(double dt, double half) {
+        double levelUse = p[1] - dt * p[n + 1] - half * p[n + 2];
+        double levelGrowth = p[2] - dt * p[n + 2] - half * p[2 * n + 2];
+        double useGrowth = p[n + 2] + dt * p[2 * n + 2];
+        p[0] += -dt * p[1] - half * p[2] - dt * levelUse - half * levelGrowth;
+        p[n + 1] += dt * p[n + 2] + dt * useGrowth;
+        p[1] = levelUse + dt * levelGrowth;
+        p[2] = levelGrowth;
+        p[n + 2] = useGrowth;
+        p[n] = p[1];
+        p[2 * n] = p[2];
+        p[2 * n + 1] = p[n + 2];
     }
 
     /** The event's step works on the level like more use. */
@@ -216,8 +230,11 @@ final class Balance {
     private void pull(double by, double narrowing) {
         for (int i = 0; i < n; i++) {
             mean[i] += towards[i] * by;
-            for (int j = 0; j < n; j++) {
-                p[i * n + j] -= towards[i] * towards[j] * narrowing;
+            double narrowed = towards[i] * narrowing;
+            for (int j = i; j < n; j++) {
+                double value = p[i * n + j] - narrowed * towards[j];
+                p[i * n + j] = value;
+                p[j * n + i] = value;
             }
         }
     }

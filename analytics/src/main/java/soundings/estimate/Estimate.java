@@ -2,6 +2,7 @@ package soundings.estimate;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -18,12 +19,13 @@ import soundings.quantity.Interval;
  * @param drift what the level does a day with the present dose, water changes left out
  * @param dosedPerDay rise a day of the present dose; zero when nothing is dosed or its strength is unknown
  * @param track the smoothed level, a point a day that matters, for charts
- * @param ahead the level on days to come if nothing changes
+ * @param ahead the level on days to come if nothing changes, the keeper's usual water changes among what goes on
  * @param setAside readings the model found to be mistyped, with why
  * @param plainUse Theil-Sen on dose-corrected readings of the last weeks, where there are enough; a cross-check
  * @param sources the kits and laboratories the readings come from, the one the level is stated on first
  * @param fit what the figures above were computed with, for {@link TestsNeeded}, {@link KitStep} and the curious
  * @param caveats what a reader must know: unknown dose strength, a residual check failed, cross-check disagrees
+ * @param usualChange the water changes counted in ahead; empty where there is no habit to go by
  */
 public record Estimate(
         String tank,
@@ -41,7 +43,8 @@ public record Estimate(
         Optional<Interval> plainUse,
         List<SourceBias> sources,
         Fit fit,
-        List<String> caveats)
+        List<String> caveats,
+        Optional<UsualChange> usualChange)
         implements Outcome {
     public Estimate {
         track = List.copyOf(track);
@@ -51,6 +54,44 @@ public record Estimate(
         caveats = List.copyOf(caveats);
     }
 
+    /** Without a habit of water changes. */
+    public Estimate(
+            String tank,
+            Parameter parameter,
+            LocalDate asOf,
+            int readings,
+            int spanDays,
+            Interval level,
+            Optional<Interval> use,
+            Interval drift,
+            double dosedPerDay,
+            List<Day> track,
+            List<Day> ahead,
+            List<Doubt> setAside,
+            Optional<Interval> plainUse,
+            List<SourceBias> sources,
+            Fit fit,
+            List<String> caveats) {
+        this(
+                tank,
+                parameter,
+                asOf,
+                readings,
+                spanDays,
+                level,
+                use,
+                drift,
+                dosedPerDay,
+                track,
+                ahead,
+                setAside,
+                plainUse,
+                sources,
+                fit,
+                caveats,
+                Optional.empty());
+    }
+
     @Override
     public <R> R match(Function<Estimate, R> estimate, Function<NotEnough, R> notEnough) {
         return estimate.apply(this);
@@ -58,10 +99,34 @@ public record Estimate(
 
     /** The level on days to come when the present dose is changed so that it raises {@code morePerDay} more; never below zero. */
     public List<Day> aheadWith(double morePerDay) {
-        return ahead.stream()
-                .map(d -> new Day(
-                        d.date(), floored(d.level().plus(morePerDay * ChronoUnit.DAYS.between(asOf, d.date())))))
-                .toList();
+        return aheadWith(morePerDay, 0, 0);
+    }
+
+    /** The same with {@code once} given besides in equal parts on the first days; water changes take out their share of both. */
+    public List<Day> aheadWith(double morePerDay, double once, int onDays) {
+        List<Day> days = new ArrayList<>();
+        double more = 0;
+        for (Day day : ahead) {
+            more += morePerDay + (ChronoUnit.DAYS.between(asOf, day.date()) <= onDays ? once / onDays : 0);
+            double left = usualChange
+                    .filter(c -> c.isOn(day.date()))
+                    .map(c -> 1 - c.share())
+                    .orElse(1.0);
+            more *= left;
+            days.add(new Day(day.date(), floored(day.level().plus(more))));
+        }
+        return days;
+    }
+
+    /** What the drift comes to in so many days, water changes left out: a level falls no further than to zero. */
+    public Interval driftOver(int days) {
+        Interval all = drift.times(days);
+        return parameter.balances()
+                ? new Interval(
+                        Math.max(all.mid(), -level.mid()),
+                        Math.max(all.low(), -level.high()),
+                        Math.max(all.high(), -level.mid()))
+                : all;
     }
 
     private static Interval floored(Interval level) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
@@ -22,10 +23,28 @@ public final class Estimating {
     private Estimating() {}
 
     public static Estimates of(History history, Reference reference) {
+        return of(history, reference, (tank, parameter) -> true);
+    }
+
+    /** Only what a dose can be advised by: what an additive raises, and the salinity without which no ion is dosed. */
+    public static Estimates ofDosed(History history, Reference reference) {
+        return of(
+                history,
+                reference,
+                (tank, p) -> p.id().equals("salinity")
+                        || history.setup().additives().stream()
+                                .anyMatch(a -> a.parameter().equals(p))
+                        || tank.doses().stream()
+                                .flatMap(c -> c.additive().stream())
+                                .anyMatch(a -> a.parameter().equals(p)));
+    }
+
+    private static Estimates of(History history, Reference reference, BiPredicate<TankHistory, Parameter> asked) {
         record Test(TankHistory tank, Series series) {}
         List<Outcome> outcomes = history.tanks().stream()
                 .flatMap(t -> t.series().stream().map(s -> new Test(t, s)))
-                .filter(t -> t.series().parameter().isOfTheWater())
+                .filter(t -> t.series().parameter().isOfTheWater()
+                        && asked.test(t.tank(), t.series().parameter()))
                 .parallel()
                 .flatMap(t -> Stream.of(one(t.tank(), t.series(), history, reference)))
                 .toList();

@@ -28,9 +28,4 @@ final class Facts {
         return find("usual_use." + parameter.id(), reference)
                 .orElse(Math.max(Math.abs(level) / 200, Math.pow(10, -parameter.decimals()) / 10));
     }
-
-    /** Natural seawater at salinity 35, where it is known. */
-    static Optional<Double> seawater(Parameter parameter, Reference reference) {
-        return find("seawater." + parameter.id(), reference);
-    }
 }

@@ -1,7 +1,8 @@
 package soundings.estimate;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import soundings.log.Reading;
@@ -38,8 +39,8 @@ record Fitted(Question question, List<Grid.Node> nodes, List<Estimate.Doubt> dou
     }
 
     private static List<Stage> without(List<Stage> stages, List<Estimate.Doubt> doubts) {
-        Set<Reading> out =
-                new HashSet<>(doubts.stream().map(Estimate.Doubt::reading).toList());
+        Set<Reading> out = Collections.newSetFromMap(new IdentityHashMap<>());
+        doubts.forEach(d -> out.add(d.reading()));
         List<Stage> kept = new ArrayList<>();
         for (Stage stage : stages) {
             kept.add(stage.withSights(stage.sights().stream()

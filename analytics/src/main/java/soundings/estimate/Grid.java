@@ -1,11 +1,12 @@
 package soundings.estimate;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.PriorityQueue;
 import java.util.Queue;
 import java.util.function.Function;
 
@@ -49,23 +50,70 @@ final class Grid {
 
     /** The nodes that matter, heaviest first, weights adding to one. */
     static List<Node> search(List<Axis> axes, Function<List<Double>, Spread> spread, Function<Spread, Balance> run) {
-        Map<List<Integer>, Tried> tried = new HashMap<>();
-        Queue<List<Integer>> edge = new ArrayDeque<>();
-        edge.add(Collections.nCopies(axes.size(), 0));
-        double best = Double.NEGATIVE_INFINITY;
-        while (!edge.isEmpty()) {
-            List<Integer> at = edge.remove();
-            if (tried.containsKey(at)) {
-                continue;
+        return new Walk(axes, spread, run).all();
+    }
+
+    /** Walks from the middle, the best node found so far first. */
+    private static final class Walk {
+        private final List<Axis> axes;
+        private final Function<List<Double>, Spread> spread;
+        private final Function<Spread, Balance> run;
+        private final Map<List<Integer>, Tried> tried = new HashMap<>();
+        private final Queue<List<Integer>> edge = new PriorityQueue<>(Comparator.comparingDouble(at -> -log(at)));
+        private double best = Double.NEGATIVE_INFINITY;
+
+        Walk(List<Axis> axes, Function<List<Double>, Spread> spread, Function<Spread, Balance> run) {
+            this.axes = axes;
+            this.spread = spread;
+            this.run = run;
+        }
+
+        List<Node> all() {
+            attempt(Collections.nCopies(axes.size(), 0));
+            while (!edge.isEmpty()) {
+                List<Integer> at = edge.remove();
+                if (log(at) > best - MATTERS) {
+                    around(at);
+                }
             }
-            Tried node = attempt(at, axes, spread, run);
-            tried.put(at, node);
-            best = Math.max(best, node.log());
-            if (node.log() > best - MATTERS) {
-                neighbours(at).stream().filter(n -> !tried.containsKey(n)).forEach(edge::add);
+            return weigh(tried.values(), best);
+        }
+
+        private void around(List<Integer> at) {
+            for (int d = 0; d < axes.size(); d++) {
+                for (int by = -1; by <= 1; by += 2) {
+                    List<Integer> next = beside(at, d, by);
+                    if (Math.abs(next.get(d)) <= REACH
+                            && !tried.containsKey(next)
+                            && mayMatter(at, beside(at, d, -by))) {
+                        attempt(next);
+                    }
+                }
             }
         }
-        return weigh(tried.values(), best);
+
+        /** Along an axis the weight's logarithm falls ever faster, so it lies no higher than a straight line foretells. */
+        private boolean mayMatter(List<Integer> at, List<Integer> before) {
+            return !tried.containsKey(before) || 2 * log(at) - log(before) > best - MATTERS;
+        }
+
+        private double log(List<Integer> at) {
+            Tried node = tried.get(at);
+            return node == null ? Double.NEGATIVE_INFINITY : node.log();
+        }
+
+        private void attempt(List<Integer> at) {
+            Tried node = Grid.attempt(at, axes, spread, run);
+            tried.put(at, node);
+            best = Math.max(best, node.log());
+            edge.add(at);
+        }
+
+        private static List<Integer> beside(List<Integer> at, int axis, int by) {
+            List<Integer> next = new ArrayList<>(at);
+            next.set(axis, at.get(axis) + by);
+            return List.copyOf(next);
+        }
     }
 
     /** The same nodes weighed again on readings that changed a little. */
@@ -87,20 +135,6 @@ final class Grid {
         Spread chosen = spread.apply(values);
         Balance end = run.apply(chosen);
         return new Tried(chosen, log, end);
-    }
-
-    private static List<List<Integer>> neighbours(List<Integer> at) {
-        List<List<Integer>> all = new ArrayList<>();
-        for (int d = 0; d < at.size(); d++) {
-            for (int by = -1; by <= 1; by += 2) {
-                List<Integer> next = new ArrayList<>(at);
-                next.set(d, at.get(d) + by);
-                if (Math.abs(next.get(d)) <= REACH) {
-                    all.add(List.copyOf(next));
-                }
-            }
-        }
-        return all;
     }
 
     private static List<Node> weigh(Iterable<Tried> tried, double best) {

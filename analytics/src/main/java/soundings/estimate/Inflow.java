@@ -7,16 +7,24 @@ import java.util.List;
  *
  * @param rates from that moment on, what all doses together raise a day; oldest first
  * @param pulses water changes and single doses
+ * @param changes the water changes among them
  * @param shakes moments at which a dose of unknown strength was altered
  * @param known false when something is dosed whose strength or the tank's volume is unknown
  * @param caveats what was assumed
  */
-record Inflow(List<Rate> rates, List<Pulse> pulses, List<Shake> shakes, boolean known, List<String> caveats) {
-    static final Inflow NONE = new Inflow(List.of(), List.of(), List.of(), true, List.of());
+record Inflow(
+        List<Rate> rates,
+        List<Pulse> pulses,
+        List<Pulse> changes,
+        List<Shake> shakes,
+        boolean known,
+        List<String> caveats) {
+    static final Inflow NONE = new Inflow(List.of(), List.of(), List.of(), List.of(), true, List.of());
 
     Inflow {
         rates = List.copyOf(rates);
         pulses = List.copyOf(pulses);
+        changes = List.copyOf(changes);
         shakes = List.copyOf(shakes);
         caveats = List.copyOf(caveats);
     }

@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import soundings.chemistry.Alias;
 import soundings.chemistry.Names;
+import soundings.chemistry.NaturalSeawater;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
 import soundings.history.Change;
@@ -22,6 +24,13 @@ final class Inflows {
     private static final double STATED_MIX = 0.02;
 
     private static final double ASSUMED_MIX = 0.08;
+    /** How far off the tank a mix of unknown content may be, and how unsure that is: 0.1 and 0.08 of the level. */
+    private static final double UNKNOWN_MIX = 0.18;
+
+    private static final double STANDARD_SALINITY = 35;
+    /** Width of the middle 90 % of a normal distribution, in standard deviations. */
+    private static final double MIDDLE_90 = 3.29;
+
     /** A change of unknown size: between none and about a third. */
     private static final double UNKNOWN_SHARE = 0.15;
 
@@ -33,6 +42,7 @@ final class Inflows {
     private final List<String> caveats = new ArrayList<>();
     private final List<Inflow.Shake> shakes = new ArrayList<>();
     private final List<Inflow.Pulse> pulses = new ArrayList<>();
+    private final List<Inflow.Pulse> changed = new ArrayList<>();
     private final TreeMap<Double, Double> turns = new TreeMap<>();
     private boolean known = true;
 
@@ -65,7 +75,7 @@ final class Inflows {
             rise += turn.getValue();
             rates.add(new Inflow.Rate(turn.getKey(), Math.abs(rise) < 1e-12 ? 0 : rise));
         }
-        return new Inflow(rates, pulses, shakes, known, caveats);
+        return new Inflow(rates, pulses, changed, shakes, known, caveats);
     }
 
     private void dose(DoseCourse course) {
@@ -135,20 +145,45 @@ final class Inflows {
         course.oneOffs().forEach(o -> pulses.add(new Inflow.Pulse(noon(o.on()), 1, 0, once * once)));
     }
 
+    /** What a change brings in, give or take one standard deviation. */
+    private record Mix(double value, double sd) {}
+
     private void changes() {
         if (tank.changes().isEmpty()) {
             return;
         }
-        Optional<Double> stated = statedMix();
-        Optional<Double> mix = stated.or(() -> Facts.seawater(parameter, reference));
-        double share = stated.isPresent() ? STATED_MIX : ASSUMED_MIX;
-        if (stated.isEmpty()) {
-            caveats.add(
-                    mix.isPresent()
-                            ? "the fresh mix is taken to be like natural seawater; its own value is not known"
-                            : "what a water change brings in is not known; each adds to the uncertainty");
+        Optional<Mix> mix = statedMix().map(v -> new Mix(v, STATED_MIX * v));
+        if (mix.isEmpty()) {
+            mix = natural();
+            caveats.add(mix.map(this::assumed)
+                    .orElse("what a water change brings in is not known; each adds to the uncertainty"));
         }
-        tank.changes().forEach(c -> change(c, mix, share));
+        for (Change change : tank.changes()) {
+            changed.add(pulse(change, mix));
+        }
+        pulses.addAll(changed);
+    }
+
+    private String assumed(Mix mix) {
+        String format = "%." + parameter.decimals() + "f";
+        return "the fresh mix is taken to be like natural seawater as salty as the tank, "
+                + String.format(Locale.ROOT, format, mix.value()) + " " + parameter.unit() + " give or take "
+                + String.format(Locale.ROOT, format, mix.sd()) + "; its own value is not known";
+    }
+
+    /** The sea at the tank's salinity; for a trace the middle of what compilations say, as unsure as they disagree. */
+    private Optional<Mix> natural() {
+        double salinity = tank.series().stream()
+                .filter(s -> s.parameter().id().equals("salinity") && !s.used().isEmpty())
+                .mapToDouble(s -> Robust.median(
+                        s.used().stream().map(p -> p.reading().amount().about()).toList()))
+                .findFirst()
+                .orElse(STANDARD_SALINITY);
+        OptionalDouble level = NaturalSeawater.level(parameter, salinity, reference);
+        return level.isPresent()
+                ? Optional.of(new Mix(level.getAsDouble(), ASSUMED_MIX * level.getAsDouble()))
+                : NaturalSeawater.spread(parameter, salinity, reference)
+                        .map(i -> new Mix(i.mid(), (i.high() - i.low()) / MIDDLE_90));
     }
 
     /** The tank's own fresh mix before the one of all tanks. */
@@ -163,16 +198,16 @@ final class Inflows {
                 .map(Setup.FreshMix::value);
     }
 
-    private void change(Change change, Optional<Double> mix, double share) {
+    private Inflow.Pulse pulse(Change change, Optional<Mix> mix) {
         double day = noon(change.on());
-        double away = mix.map(m -> Math.abs(m - scales.level())).orElse(scales.level() / 10);
+        double away =
+                mix.map(m -> Math.abs(m.value() - scales.level()) + m.sd()).orElse(scales.level() * UNKNOWN_MIX);
         if (change.fraction().isEmpty() || mix.isEmpty()) {
-            double unsure = change.fraction().orElse(UNKNOWN_SHARE) * (away + share * scales.level());
-            pulses.add(new Inflow.Pulse(day, 1, 0, unsure * unsure));
-            return;
+            double unsure = change.fraction().orElse(UNKNOWN_SHARE) * away;
+            return new Inflow.Pulse(day, 1, 0, unsure * unsure);
         }
         double f = change.fraction().getAsDouble();
-        double unsure = f * share * mix.get();
-        pulses.add(new Inflow.Pulse(day, 1 - f, f * mix.get(), unsure * unsure));
+        double unsure = f * mix.get().sd();
+        return new Inflow.Pulse(day, 1 - f, f * mix.get().value(), unsure * unsure);
     }
 }

@@ -6,7 +6,9 @@ import soundings.quantity.Interval;
 
 /** Normal distributions weighed together. */
 record Mixture(List<Part> parts) {
-    private static final int HALVINGS = 40;
+    private static final int STEPS = 60;
+    /** Standard deviations; no figure is printed finer. */
+    private static final double CLOSE = 1e-9;
 
     Mixture {
         parts = List.copyOf(parts);
@@ -23,38 +25,61 @@ record Mixture(List<Part> parts) {
     }
 
     double mean() {
-        return parts.stream().mapToDouble(p -> p.weight() * p.mean()).sum();
+        double sum = 0;
+        for (Part p : parts) {
+            sum += p.weight() * p.mean();
+        }
+        return sum;
     }
 
     double variance() {
         double middle = mean();
-        return parts.stream()
-                .mapToDouble(p -> p.weight() * (p.variance() + (p.mean() - middle) * (p.mean() - middle)))
-                .sum();
+        double sum = 0;
+        for (Part p : parts) {
+            sum += p.weight() * (p.variance() + (p.mean() - middle) * (p.mean() - middle));
+        }
+        return sum;
     }
 
     double below(double x) {
-        return parts.stream()
-                .mapToDouble(p -> p.weight()
-                        * (p.variance() > 0
-                                ? Gauss.cumulative((x - p.mean()) / Math.sqrt(p.variance()))
-                                : (x >= p.mean() ? 1 : 0)))
-                .sum();
+        double sum = 0;
+        for (Part p : parts) {
+            sum += p.weight()
+                    * (p.variance() > 0
+                            ? Gauss.cumulative((x - p.mean()) / Math.sqrt(p.variance()))
+                            : (x >= p.mean() ? 1 : 0));
+        }
+        return sum;
     }
 
-    double quantile(double share) {
-        double reach = 12 * Math.sqrt(variance());
-        double low = mean() - reach;
-        double high = mean() + reach;
-        for (int i = 0; i < HALVINGS && high > low; i++) {
-            double middle = (low + high) / 2;
-            if (below(middle) < share) {
-                low = middle;
-            } else {
-                high = middle;
+    private double density(double x) {
+        double sum = 0;
+        for (Part p : parts) {
+            if (p.variance() > 0) {
+                double sd = Math.sqrt(p.variance());
+                sum += p.weight() * Gauss.density((x - p.mean()) / sd) / sd;
             }
         }
-        return (low + high) / 2;
+        return sum;
+    }
+
+    /** Newton's steps, a halving where one leaves the bracket. */
+    double quantile(double share) {
+        double sd = Math.sqrt(variance());
+        double low = mean() - 12 * sd;
+        double high = mean() + 12 * sd;
+        double at = mean();
+        for (int i = 0; i < STEPS && high - low > CLOSE * sd; i++) {
+            double off = below(at) - share;
+            low = off < 0 ? at : low;
+            high = off < 0 ? high : at;
+            double next = at - off / density(at);
+            if (Math.abs(next - at) < CLOSE * sd) {
+                return next;
+            }
+            at = next > low && next < high ? next : (low + high) / 2;
+        }
+        return at;
     }
 
     /** Median with the points at 5 % and 95 %. */

@@ -26,6 +26,10 @@ record ResidualCheck(int count, double meanSquare, double lagOne) {
 
     /** The surprises of all exact readings that were believed; the first two only settle the start. */
     static ResidualCheck of(Trace trace) {
+        return of(surprises(trace));
+    }
+
+    static List<Double> surprises(Trace trace) {
         List<Double> surprises = new ArrayList<>();
         for (Trace.Moment moment : trace.moments()) {
             for (Trace.Seen seen : moment.seen) {
@@ -34,7 +38,7 @@ record ResidualCheck(int count, double meanSquare, double lagOne) {
                 }
             }
         }
-        return of(surprises.subList(Math.min(2, surprises.size()), surprises.size()));
+        return surprises.subList(Math.min(2, surprises.size()), surprises.size());
     }
 
     boolean tooLarge() {

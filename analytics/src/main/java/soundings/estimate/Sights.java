@@ -1,10 +1,13 @@
 package soundings.estimate;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import soundings.chemistry.Names;
 import soundings.history.Change;
 import soundings.log.Reading;
@@ -31,9 +34,11 @@ final class Sights {
     static List<Timeline.Timed> of(
             List<Reading> readings, List<Change> changes, Setup setup, Sources sources, Scales scales, double step) {
         Sights sights = new Sights(setup, sources, scales, step);
+        Map<LocalDate, Double> changed = changes.stream()
+                .collect(Collectors.toMap(Change::on, c -> c.fraction().orElse(0), Double::sum));
         return readings.stream()
                 .sorted(Comparator.comparingDouble(Sights::day).thenComparing(r -> r.at().place()))
-                .map(r -> new Timeline.Timed(day(r), sights.sight(r).with(sameDay(r, changes, scales))))
+                .map(r -> new Timeline.Timed(day(r), sights.sight(r).with(sameDay(r, changed, scales))))
                 .toList();
     }
 
@@ -46,12 +51,8 @@ final class Sights {
     }
 
     /** Before or after the change of the same day? Where it is not written, half of what the change may have moved. */
-    private static double sameDay(Reading reading, List<Change> changes, Scales scales) {
-        double fraction = changes.stream()
-                .filter(c -> c.on().equals(reading.date()))
-                .mapToDouble(c -> c.fraction().orElse(0))
-                .sum();
-        double moved = fraction * scales.spread();
+    private static double sameDay(Reading reading, Map<LocalDate, Double> changed, Scales scales) {
+        double moved = changed.getOrDefault(reading.date(), 0.0) * scales.spread();
         return moved * moved / 2;
     }
 
@@ -63,7 +64,7 @@ final class Sights {
                         || k.name().isEmpty()
                         || Names.fold(k.name()).equals(Names.fold(reading.method())))
                 .filter(k -> k.from().isEmpty() || !k.from().get().isAfter(reading.date()))
-                .max(Comparator.comparing(k -> k.from().orElse(java.time.LocalDate.MIN)));
+                .max(Comparator.comparing(k -> k.from().orElse(LocalDate.MIN)));
     }
 
     private Sight sight(Reading reading) {

@@ -10,6 +10,8 @@ record Trust(double mistyped, double density) {
     /** A mistyped number comes out as "below" or "between" about this often. */
     private static final double MISTYPED_LIMIT = 0.2;
 
+    private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
+
     static Trust full() {
         return new Trust(0, 0);
     }
@@ -26,12 +28,13 @@ record Trust(double mistyped, double density) {
      */
     private Observed exact(double off, double expected, double own, double variance) {
         double z2 = off * off / variance;
-        double good = (1 - mistyped) * Math.exp(-z2 / 2) / Math.sqrt(2 * Math.PI * variance);
+        double sd = Math.sqrt(variance);
+        double good = (1 - mistyped) * Math.exp(-z2 / 2) / (ROOT_TWO_PI * sd);
         double all = Math.max(good + mistyped * density, Double.MIN_NORMAL);
         double w = mistyped == 0 ? 1 : good / all;
         double log = mistyped == 0 ? -(Math.log(2 * Math.PI * variance) + z2) / 2 : Math.log(all);
         double narrowing = w / variance - w * (1 - w) * z2 / variance;
-        return new Observed(expected, own, variance, w * off / variance, narrowing, w, off / Math.sqrt(variance), log);
+        return new Observed(expected, own, variance, w * off / variance, narrowing, w, off / sd, log);
     }
 
     private Observed limits(Sight sight, double expected, double own, double variance) {

@@ -1,11 +1,16 @@
 package soundings.html;
 
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import soundings.notebook.Figures;
 import soundings.notebook.WorkingItem;
 
 /** A working: each line its number, and where the number comes from or how it follows from lines above. */
 final class WorkingHtml {
+    private static final Pattern NAME = Pattern.compile("[A-Za-z_][A-Za-z0-9_.]*");
+
     private WorkingHtml() {}
 
     static String of(WorkingItem working) {
@@ -29,14 +34,11 @@ final class WorkingHtml {
                 + "</td><td>" + from + "</td></tr>\n";
     }
 
-    /** A formula with the lines' labels in place of their ids, and the signs a reader writes. */
+    /** A formula with the lines' labels in place of their ids, each once, and the signs a reader writes. */
     private static String inWords(WorkingItem working, String formula) {
-        String words = formula;
-        for (WorkingItem.Line line : working.lines()) {
-            words = words.replaceAll(
-                    "\\b" + java.util.regex.Pattern.quote(line.id()) + "\\b",
-                    java.util.regex.Matcher.quoteReplacement(line.label()));
-        }
-        return words.replace(" * ", " × ").replace(" / ", " ÷ ").replace(" - ", " − ");
+        Map<String, String> labels = working.lines().stream()
+                .collect(Collectors.toMap(WorkingItem.Line::id, WorkingItem.Line::label, (a, b) -> a));
+        return NAME.matcher(formula.replace(" * ", " × ").replace(" / ", " ÷ ").replace(" - ", " − "))
+                .replaceAll(m -> Matcher.quoteReplacement(labels.getOrDefault(m.group(), m.group())));
     }
 }

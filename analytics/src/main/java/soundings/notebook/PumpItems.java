@@ -37,9 +37,6 @@ final class PumpItems {
         columns.add(new Column("Left", "mL", Kind.NUMBER, 0));
         columns.add(new Column(changes ? "Empty on, as proposed" : "Empty on", "", Kind.DATE, 0));
         columns.add(new Column("Order by", "", Kind.DATE, 0));
-        if (changes) {
-            columns.add(new Column("Empty on, as set", "", Kind.DATE, 0));
-        }
         return columns;
     }
 
@@ -56,9 +53,6 @@ final class PumpItems {
         cells.add(number(s.mlLeft(), 0));
         cells.add(day(s.emptyOn()));
         cells.add(day(s.orderBy()));
-        if (changes) {
-            cells.add(day(s.isToChange() ? s.emptyUnchanged() : s.emptyOn()));
-        }
         return new Row(cells, s.cell().isEmpty() ? List.of() : List.of(s.cell()));
     }
 

@@ -70,7 +70,7 @@ final class SummaryItems {
                 .flatMap(View::use)
                 .map(u -> use(u, parameter))
                 .orElse(Cell.NOTHING));
-        cells.add(shown.map(e -> range(e.drift().times(30), parameter.decimals(), parameter))
+        cells.add(shown.map(e -> range(e.driftOver(30), parameter.decimals(), parameter))
                 .orElse(Cell.NOTHING));
         cells.add(view.target(test.tankName(), parameter)
                 .map(t -> Cell.words(

@@ -49,6 +49,30 @@ class DosingTest {
     }
 
     @Test
+    void a_volume_and_a_strength_not_quite_known_widen_what_is_changed_and_not_what_is_kept() {
+        Setup setup = new Setup(
+                NINETY_LITRES.tanks(),
+                List.of(),
+                List.of(),
+                NINETY_LITRES.additives(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of("volume unsure", "6 %", "strength unsure", "8"),
+                List.of());
+        History history = dosedLog().history(setup);
+
+        Recommendation changed = only(Given.advice(history, use(history, 1.2, 0.05, 8.0, 0.5)), ALKALINITY);
+
+        // 21.6 mL, 12.6 more than the present 9: 20.1196 - 10 % of 12.6, 23.0804 + 10 % of 12.6
+        assertThat(changed.proposedMlPerDay()).hasValueSatisfying(i -> {
+            assertThat(i.mid()).isCloseTo(21.6, within(1e-9));
+            assertThat(i.low()).isCloseTo(18.8596, within(1e-3));
+            assertThat(i.high()).isCloseTo(24.3404, within(1e-3));
+        });
+    }
+
+    @Test
     void a_present_dose_that_does_well_is_left_alone() {
         History history = dosedLog().history(NINETY_LITRES);
 

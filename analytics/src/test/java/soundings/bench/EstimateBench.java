@@ -28,6 +28,7 @@ public final class EstimateBench {
             SimulatedTank.Kind kind,
             long seed,
             SimulatedTank.Troubles troubles,
+            int daysSinceStep,
             double truth,
             Interval use,
             boolean levelIn,
@@ -81,6 +82,7 @@ public final class EstimateBench {
                 kind,
                 tank.seed,
                 tank.troubles,
+                tank.days - tank.stepDay,
                 tank.use[tank.days],
                 e.use().orElseThrow(),
                 levelIn,
@@ -103,6 +105,9 @@ public final class EstimateBench {
         row("smooth", r -> r.troubles().smooth());
         row("wandering", r -> !r.troubles().smooth());
         row("step in use", r -> r.troubles().stepChange());
+        row("  last 2 weeks", r -> r.daysSinceStep() >= 0 && r.daysSinceStep() < 14);
+        row("  2 to 6 weeks", r -> r.daysSinceStep() >= 14 && r.daysSinceStep() < 42);
+        row("coarse steps", r -> r.kind().step() >= r.kind().scatter());
         row("mistyped", r -> r.troubles().typos());
         row("unlogged doses", r -> r.troubles().unlogged());
         row(

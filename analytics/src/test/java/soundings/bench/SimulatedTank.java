@@ -46,6 +46,9 @@ final class SimulatedTank {
     private final Kind kind;
     final long seed;
     final Troubles troubles;
+    /** After the last day where the use takes no step. */
+    int stepDay;
+
     final int days;
     final double litres;
     private final double strength;
@@ -82,7 +85,7 @@ final class SimulatedTank {
         double size = kind.use() * Math.exp(0.5 * random.nextGaussian());
         double growth = troubles.growth() ? 0.002 + 0.0015 * random.nextGaussian() : 0;
         double wander = troubles.smooth() ? 0 : 0.012 * random.nextDouble();
-        int stepDay = troubles.stepChange() ? random.nextInt(days) : days + 1;
+        stepDay = troubles.stepChange() ? random.nextInt(days) : days + 1;
         double step = 1 + (random.nextBoolean() ? 0.3 : -0.25) * (0.5 + random.nextDouble());
         double log = 0;
         for (int d = 0; d <= days; d++) {

@@ -227,6 +227,57 @@ class EstimatingTest {
         assertThat(e.aheadWith(0.03).get(29).level().mid()).isCloseTo(last.mid() + 0.9, within(1e-9));
     }
 
+    /** Natural seawater as salty as S = 35 holds 2.3 mmol/kg of alkalinity, some 6.6 dKH: below this tank's 8. */
+    @Test
+    void usual_water_changes_go_on_in_the_days_ahead() {
+        List<Change> changes = new ArrayList<>();
+        for (int d = 10; d <= 80; d += 14) {
+            changes.add(new Change(FIRST.plusDays(d), OptionalDouble.of(0.2), OptionalDouble.empty(), AT));
+        }
+        List<Reading> readings = falling(8, 0, 85, 1);
+        Estimate with = estimate(history(readings, List.of(), changes));
+        Estimate without = estimate(history(readings, List.of(), changes.subList(0, 2)));
+
+        assertThat(with.usualChange()).hasValueSatisfying(c -> {
+            assertThat(c.everyDays()).isEqualTo(14);
+            assertThat(c.share()).isCloseTo(0.2, within(1e-9));
+            assertThat(c.next()).isEqualTo(FIRST.plusDays(94));
+        });
+        assertThat(without.usualChange()).isEmpty();
+        assertThat(with.caveats()).anyMatch(c -> c.contains("like natural seawater as salty as the tank, 6.6"));
+        // due on days 94 and 108: of 0.03 a day more, what the first 10 and the next 14 brought is thinned by a fifth
+        // each time
+        double more = ((0.03 * 10 * 0.8) + 0.03 * 14) * 0.8 + 0.03 * 6;
+        double last = with.ahead().get(29).level().mid();
+        assertThat(with.aheadWith(0.03).get(29).level().mid()).isCloseTo(last + more, within(1e-9));
+    }
+
+    @Test
+    void what_is_used_up_stays_at_zero_and_is_known_no_better_than_the_test_tells() {
+        List<Reading> readings = new ArrayList<>();
+        for (int d = 0; d <= 40; d += 2) {
+            readings.add(reading(d, new Amount.Exact(Math.max(0, 2 - 0.1 * d))));
+        }
+        Estimate e = estimate(history(readings, List.of(), List.of()));
+
+        assertThat(e.level().mid()).isCloseTo(0, within(0.05));
+        assertThat(e.level().high()).isGreaterThanOrEqualTo(e.fit().kitStep() / 2);
+        assertThat(e.driftOver(30).low()).isGreaterThanOrEqualTo(-e.level().high());
+        assertThat(e.ahead()).allSatisfy(d -> assertThat(d.level().low()).isNotNegative());
+    }
+
+    @Test
+    void a_series_without_any_scatter_is_known_no_finer_than_it_is_written() {
+        List<Reading> readings = new ArrayList<>();
+        for (int d = 0; d <= 60; d += 3) {
+            readings.add(reading(d, new Amount.Exact(8)));
+        }
+        Estimate e = estimate(history(readings, List.of(), List.of()));
+
+        assertThat(width(e.level()) / 2).isGreaterThan(0.5 * Math.pow(10, -Samples.ALKALINITY.decimals()));
+        assertThat(width(e.drift())).isGreaterThan(1e-5);
+    }
+
     @Test
     void a_laboratory_and_a_home_kit_are_set_against_each_other() {
         List<Reading> readings = falling(8.5, 0.0, 90, 1);
