@@ -1,19 +1,27 @@
 package soundings.html;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import soundings.notebook.ActionList;
 import soundings.notebook.ActionList.Entry;
+import soundings.notebook.Figures;
 
 /** What to do, in order. */
 final class ActionsHtml {
+    /** A list longer than this does not fit a screen. */
+    private static final int WORTH_COUNTING = 5;
+
     private ActionsHtml() {}
 
     static String of(ActionList list) {
         if (list.entries().isEmpty()) {
             return Html.row(Html.element("p", "finding", Html.text(list.instead())), list.restsOn());
         }
+        String tally = list.entries().size() < WORTH_COUNTING
+                ? ""
+                : Html.row(Html.element("p", "finding", Html.text(Figures.capital(list.tally()) + ".")), List.of());
         String entries = list.entries().stream().map(ActionsHtml::entry).collect(Collectors.joining());
-        return "<ol class=\"actions\" id=\"" + Html.text(list.id()) + "\">" + entries + "</ol>\n";
+        return tally + "<ol class=\"actions\" id=\"" + Html.text(list.id()) + "\">" + entries + "</ol>\n";
     }
 
     private static String entry(Entry entry) {

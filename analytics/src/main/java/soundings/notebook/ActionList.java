@@ -1,7 +1,10 @@
 package soundings.notebook;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What to do, the most pressing first.
@@ -16,6 +19,16 @@ public record ActionList(String id, String caption, List<Entry> entries, String 
     public ActionList {
         entries = List.copyOf(entries);
         restsOn = List.copyOf(restsOn);
+    }
+
+    /** {@code 1 now, 4 this week, 10 when it suits}. */
+    public String tally() {
+        return Stream.of(When.values())
+                .map(when -> Map.entry(
+                        when, entries.stream().filter(e -> e.when() == when).count()))
+                .filter(count -> count.getValue() > 0)
+                .map(count -> count.getValue() + " " + count.getKey().words())
+                .collect(Collectors.joining(", "));
     }
 
     @Override

@@ -76,6 +76,10 @@ final class Model {
                 view.judgement(test.tankName(), test.parameter())
                         .map(Judgement::because)
                         .map(Text::sentence)
+                        .map(s -> s
+                                + OwnUnit.sentence(view, test.tankName(), test.parameter())
+                                        .map(own -> " " + own)
+                                        .orElse(""))
                         .orElse(""));
         model.put(
                 "verdict",

@@ -1,8 +1,8 @@
 package soundings.xlsx;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import soundings.notebook.Cell;
 import soundings.notebook.Figures;
 import soundings.notebook.TableItem;
@@ -15,7 +15,9 @@ final class TableRows {
     private static final int NARROWEST = 10;
     private static final int WIDEST = 46;
     /** Text is not pressed into a column narrower than this, in characters. */
-    private static final int NARROW_TEXT = 24;
+    private static final int NARROW_TEXT = 14;
+    /** Text longer than this is read in lines however wide its column is. */
+    private static final int MOST_WANTED = 100;
     /** A page of A4 across shows so many characters in a size that can be read. */
     private static final int READABLE = 165;
     /** Widths are judged by the first rows; a longer text further down is wrapped. */
@@ -104,25 +106,48 @@ final class TableRows {
     static List<Integer> widths(List<TableItem> tables) {
         int most = tables.stream().mapToInt(t -> t.columns().size()).max().orElse(0);
         int[] widths = new int[most];
+        double[] usual = new double[most];
         Arrays.fill(widths, NARROWEST);
         for (TableItem table : tables) {
             for (int c = 0; c < table.columns().size(); c++) {
                 widths[c] = Math.max(widths[c], width(table, c));
+                usual[c] = Math.max(usual[c], usual(table, c));
             }
         }
-        return fitted(widths);
+        return fitted(widths, usual);
     }
 
-    /** Wide columns give way until the page can be read on paper. */
-    private static List<Integer> fitted(int[] widths) {
-        List<Integer> all = new ArrayList<>();
-        int over = Arrays.stream(widths).sum() - READABLE;
-        int wide = Arrays.stream(widths).map(w -> Math.max(0, w - NARROW_TEXT)).sum();
-        double kept = over <= 0 || wide == 0 ? 1 : Math.max(0, 1 - (double) over / wide);
-        Arrays.stream(widths)
-                .map(w -> w <= NARROW_TEXT ? w : (int) (NARROW_TEXT + (w - NARROW_TEXT) * kept))
-                .forEach(all::add);
-        return all;
+    /** On a page too wide to be read on paper columns are narrowed, the least where most text usually stands. */
+    private static List<Integer> fitted(int[] widths, double[] usual) {
+        boolean fits = Arrays.stream(widths).sum() <= READABLE;
+        int room = READABLE
+                - Arrays.stream(widths).map(w -> Math.min(w, NARROW_TEXT)).sum();
+        double all = Math.max(
+                1,
+                IntStream.range(0, widths.length)
+                        .mapToDouble(c -> wanted(widths[c], usual[c]))
+                        .sum());
+        return IntStream.range(0, widths.length)
+                .map(c -> fits || widths[c] <= NARROW_TEXT
+                        ? widths[c]
+                        : NARROW_TEXT + (int) (Math.max(0, room) * wanted(widths[c], usual[c]) / all))
+                .boxed()
+                .toList();
+    }
+
+    private static double wanted(int width, double usual) {
+        return width <= NARROW_TEXT ? 0 : Math.min(MOST_WANTED, Math.max(1, usual - NARROW_TEXT));
+    }
+
+    private static double usual(TableItem table, int column) {
+        Column of = table.columns().get(column);
+        return of.kind() == Kind.ANSWER
+                ? WIDEST
+                : table.rows().stream()
+                        .limit(LOOKED_AT)
+                        .mapToInt(r -> text(r.cells().get(column)).length())
+                        .average()
+                        .orElse(0);
     }
 
     private static int width(TableItem table, int column) {

@@ -39,7 +39,7 @@ final class Browser {
                         "--no-sandbox",
                         "--disable-gpu",
                         "--user-data-dir=" + folder.resolve("browser"),
-                        "--window-size=1280,900",
+                        "--window-size=1800,900",
                         "--virtual-time-budget=100000",
                         "--dump-dom",
                         page.toUri().toString())

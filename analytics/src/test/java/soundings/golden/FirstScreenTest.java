@@ -1,8 +1,11 @@
 package soundings.golden;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.YearMonth;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -87,5 +90,26 @@ class FirstScreenTest {
         Document page = page(Sampled.findings("club log.xlsx", YearMonth.of(2026, 9)));
 
         assertThat(page.select("#set-aside td").eachText()).noneMatch(t -> t.contains("Oct 2026"));
+    }
+
+    /**
+     * 1 meq/L is 2.804 dKH: a German degree is 10 mg of CaO in a litre (its definition), and 28.04 mg of CaO are a milliequivalent (Ca
+     * 40.078, O 15.999, IUPAC standard atomic weights; two charges).
+     */
+    @Test
+    void a_level_is_told_again_in_the_unit_the_keeper_writes() {
+        String alkalinity = page(Sampled.findings("club log.xlsx"))
+                .select("#tank-frag-shelf-alkalinity")
+                .text();
+
+        double report = figure(alkalinity, "The level is ([0-9.]+) dKH");
+        double own = figure(alkalinity, "In meq/L, as you write it: the level is ([0-9.]+)");
+        assertThat(report / own).isCloseTo(2.804, within(0.02));
+    }
+
+    private static double figure(String text, String pattern) {
+        Matcher found = Pattern.compile(pattern).matcher(text);
+        assertThat(found.find()).as(pattern + " in " + text).isTrue();
+        return Double.parseDouble(found.group(1));
     }
 }
