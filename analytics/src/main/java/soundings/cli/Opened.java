@@ -46,7 +46,7 @@ record Opened(Path log, Book book, Optional<Path> setupFile, Optional<Book> setu
     }
 
     /** SHA-256 of a file's bytes in hex. */
-    private static String sha256(Path file) {
+    static String sha256(Path file) {
         try (InputStream bytes =
                 new DigestInputStream(Files.newInputStream(file), MessageDigest.getInstance("SHA-256"))) {
             bytes.transferTo(java.io.OutputStream.nullOutputStream());

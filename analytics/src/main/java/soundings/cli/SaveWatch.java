@@ -8,7 +8,6 @@ import java.nio.file.StandardWatchEventKinds;
 import java.nio.file.WatchEvent;
 import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
@@ -36,11 +35,11 @@ final class SaveWatch {
         boolean report(Path log, boolean last);
     }
 
-    /** @param first logs to report at once; what is saved meanwhile is not missed */
-    void forever(List<Path> first, Saved saved) throws IOException, InterruptedException {
+    /** @param first done at once; what is saved meanwhile is not missed */
+    void forever(Runnable first, Saved saved) throws IOException, InterruptedException {
         try (WatchService service = FileSystems.getDefault().newWatchService()) {
             folder.register(service, StandardWatchEventKinds.ENTRY_CREATE, StandardWatchEventKinds.ENTRY_MODIFY);
-            first.forEach(log -> saved.report(log, true));
+            first.run();
             while (true) {
                 WatchKey key = settling.isIdle() ? service.take() : service.poll(LOOK_MILLIS, TimeUnit.MILLISECONDS);
                 if (key != null) {

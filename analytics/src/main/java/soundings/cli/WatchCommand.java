@@ -7,7 +7,9 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -41,6 +43,8 @@ final class WatchCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "say only what could not be done")
     private boolean quiet;
 
+    private final Map<Path, String> reported = new HashMap<>();
+
     WatchCommand(Console console, Clock clock) {
         this.console = console;
         this.clock = clock;
@@ -54,9 +58,10 @@ final class WatchCommand implements Callable<Integer> {
             throw new CannotDo(what + ": there is no such log or folder to watch");
         }
         Path folder = one ? Folders.of(what) : what.toAbsolutePath();
+        List<Path> logs = one ? List.of(what) : LogNames.in(folder);
         console.said("watching " + what + "; Ctrl-C stops it");
         new SaveWatch(folder, saved -> logOf(saved).filter(log -> !one || isWhat(log)))
-                .forever(one ? List.of(what) : LogNames.in(folder), this::report);
+                .forever(() -> first(logs), this::again);
         return Main.DONE;
     }
 
@@ -79,11 +84,42 @@ final class WatchCommand implements Callable<Integer> {
         }
     }
 
+    private void first(List<Path> logs) {
+        logs.forEach(log -> report(log, true));
+        reported.clear();
+    }
+
+    /** A log may become whole while it is being tried: what was read then is not reported once more. */
+    private boolean again(Path log, boolean last) {
+        boolean done = content(log).equals(Optional.ofNullable(reported.get(log)));
+        return done || report(log, last);
+    }
+
+    /** What tells the content of a log and its setup; empty while they cannot be read. */
+    private static Optional<String> content(Path log) {
+        try {
+            Path setup = log.resolveSibling(Opened.stem(log) + "-setup.xlsx");
+            return Optional.of(content(Opened.sha256(log), setup));
+        } catch (RuntimeException beingSaved) {
+            return Optional.empty();
+        }
+    }
+
+    private static String content(String log, Path setup) {
+        return log + (Files.isRegularFile(setup) ? Opened.sha256(setup) : "");
+    }
+
     private boolean report(Path log, boolean last) {
         Settings settings = new Settings(LocalDate.now(clock), Optional.empty());
         try {
             ReportJob job = new ReportJob(console, ReportJob.Asked.plain(settings, notebook, out));
-            List<Path> written = job.report(log).written();
+            ReportJob.Reported done = job.report(log);
+            List<Path> written = done.written();
+            reported.put(
+                    log,
+                    content(
+                            done.findings().provenance().sha256(),
+                            log.resolveSibling(Opened.stem(log) + "-setup.xlsx")));
             console.said(LocalTime.now(clock).truncatedTo(ChronoUnit.SECONDS) + " " + log.getFileName());
             written.forEach(path -> console.result(path.toString()));
             return true;
