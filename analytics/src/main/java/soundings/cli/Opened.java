@@ -24,8 +24,13 @@ record Opened(Path log, Book book, Optional<Path> setupFile, Optional<Book> setu
     }
 
     private static Optional<Path> beside(Path log) {
-        Path setup = log.resolveSibling(stem(log) + "-setup.xlsx");
+        Path setup = setupOf(log);
         return Files.isRegularFile(setup) ? Optional.of(setup) : Optional.empty();
+    }
+
+    /** Where the setup workbook of a log stands, whether or not there is one. */
+    static Path setupOf(Path log) {
+        return log.resolveSibling(stem(log) + "-setup.xlsx");
     }
 
     /** The file's name without its last ending. */

@@ -74,7 +74,7 @@ final class SaveWatch {
     /** Of the log and the setup beside it, if there is one. */
     private static Settling.Stamp stamp(Path log) {
         Settling.Stamp one = ofFile(log);
-        Settling.Stamp two = ofFile(log.resolveSibling(Opened.stem(log) + "-setup.xlsx"));
+        Settling.Stamp two = ofFile(Opened.setupOf(log));
         return one.size() == 0
                 ? one
                 : new Settling.Stamp(one.size() + two.size(), one.modified() * 31 + two.modified());

@@ -45,7 +45,7 @@ final class SetupCommand implements Callable<Integer> {
         Reference reference = ReferenceTables.load();
         Log read = Analysis.understood(
                 opened.book(), opened.setup(), reference, new Settings(LocalDate.now(clock), Optional.empty()));
-        Path target = log.resolveSibling(Opened.stem(log) + "-setup.xlsx");
+        Path target = Opened.setupOf(log);
         Path written =
                 new Outputs(console).write(target, to -> SetupWorkbook.write(opened.setupFile(), read, reference, to));
         console.result(written.toString());

@@ -46,7 +46,7 @@ final class StarterCommand implements Callable<Integer> {
         Outputs outputs = new Outputs(console);
         console.result(
                 outputs.write(file, to -> StarterWorkbook.write(reference, to)).toString());
-        Path setup = file.resolveSibling(Opened.stem(file) + "-setup.xlsx");
+        Path setup = Opened.setupOf(file);
         if (Files.exists(setup)) {
             console.notice(setup + " exists already and is left as it is");
         } else {

@@ -98,15 +98,16 @@ final class WatchCommand implements Callable<Integer> {
     /** What tells the content of a log and its setup; empty while they cannot be read. */
     private static Optional<String> content(Path log) {
         try {
-            Path setup = log.resolveSibling(Opened.stem(log) + "-setup.xlsx");
-            return Optional.of(content(Opened.sha256(log), setup));
+            return Optional.of(content(log, Opened.sha256(log)));
         } catch (RuntimeException beingSaved) {
             return Optional.empty();
         }
     }
 
-    private static String content(String log, Path setup) {
-        return log + (Files.isRegularFile(setup) ? Opened.sha256(setup) : "");
+    /** @param hash of the log as it was read */
+    private static String content(Path log, String hash) {
+        Path setup = Opened.setupOf(log);
+        return hash + (Files.isRegularFile(setup) ? Opened.sha256(setup) : "");
     }
 
     private boolean report(Path log, boolean last) {
@@ -115,11 +116,7 @@ final class WatchCommand implements Callable<Integer> {
             ReportJob job = new ReportJob(console, ReportJob.Asked.plain(settings, notebook, out));
             ReportJob.Reported done = job.report(log);
             List<Path> written = done.written();
-            reported.put(
-                    log,
-                    content(
-                            done.findings().provenance().sha256(),
-                            log.resolveSibling(Opened.stem(log) + "-setup.xlsx")));
+            reported.put(log, content(log, done.findings().provenance().sha256()));
             console.said(LocalTime.now(clock).truncatedTo(ChronoUnit.SECONDS) + " " + log.getFileName());
             written.forEach(path -> console.result(path.toString()));
             return true;
