@@ -35,7 +35,27 @@ final class Headings {
             return false;
         }
         int distinct = distinctMeanings(line);
-        return (distinct >= 2 && !holdsData(line)) || (distinct == 1 && leadsDates(line, index));
+        return (distinct >= 2 && !holdsData(line))
+                || (distinct == 1 && leadsDates(line, index))
+                || (foremost(index) && !holdsData(line) && overData(line, index));
+    }
+
+    /** No line above holds data. */
+    private boolean foremost(int index) {
+        return area.lines().subList(0, index).stream().allMatch(l -> allText(l) && !holdsData(l));
+    }
+
+    /** Names that nobody knows, one over a column of dates or beside it, two at least over numbers. */
+    private boolean overData(Line line, int index) {
+        long numbers = line.cells().stream()
+                .filter(c -> below(index, c.at().column(), Kind.NUMBER))
+                .count();
+        return numbers >= 2
+                && numbers * 2 >= line.cells().size()
+                && area.lines().stream()
+                        .skip(index + 1L)
+                        .limit(2)
+                        .allMatch(l -> l.cells().stream().anyMatch(c -> words.kind(c) == Kind.DATE));
     }
 
     /** A heading has no numbers and no dates; a year or a footnote among many labels does no harm. */
@@ -71,10 +91,14 @@ final class Headings {
     }
 
     private boolean datesBelow(int index, int column) {
+        return below(index, column, Kind.DATE);
+    }
+
+    private boolean below(int index, int column, Kind kind) {
         return area.lines().stream()
                 .skip(index + 1L)
                 .limit(3)
                 .flatMap(l -> l.at(column).stream())
-                .anyMatch(c -> words.kind(c) == Kind.DATE);
+                .anyMatch(c -> words.kind(c) == kind);
     }
 }

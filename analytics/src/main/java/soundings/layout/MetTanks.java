@@ -3,15 +3,21 @@ package soundings.layout;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import soundings.log.Inferred;
 import soundings.sheet.Cell;
 
-/** The names that stand in tank columns, with how often. */
+/** The names that stand in tank columns and over the columns of a tank, with how often. */
 final class MetTanks {
     private MetTanks() {}
 
     static Map<String, Integer> in(List<Shape> shapes) {
         Map<String, Integer> met = new HashMap<>();
         for (Shape shape : shapes) {
+            shape.fields().stream()
+                    .filter(f -> shape.dated() && f.inferred().contains(Inferred.TANK))
+                    .map(f -> f.label().tank())
+                    .filter(t -> !t.isEmpty())
+                    .forEach(t -> met.merge(t, 1, Integer::sum));
             shape.all(Role.TANK).stream()
                     .filter(f -> f.label().tank().isEmpty() && shape.dated())
                     .flatMap(f -> shape.column(f).cells().stream())

@@ -12,8 +12,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import soundings.sheet.Cell;
-import soundings.sheet.Value;
-import soundings.wording.DecimalMark;
 
 /**
  * Weighs whether a column of a few names that come again and again names tanks, though its heading does not say so: several
@@ -90,6 +88,11 @@ final class RepeatedNames {
 
     /** One row that holds a name; {@code day} as written, carried down. */
     private record Entry(String name, String day, String test, Line line) {}
+
+    /** Whether a word, in its plain form, says at what time or how something was found. */
+    static boolean tellsWhen(String plain) {
+        return TIMES_OF_DAY.contains(plain);
+    }
 
     static Verdict weigh(Shape shape, Field field, Words words) {
         Column column = shape.column(field);
@@ -203,26 +206,13 @@ final class RepeatedNames {
         for (Entry entry : entries) {
             entry.line()
                     .at(field.column())
-                    .map(this::value)
+                    .map(words::number)
                     .filter(OptionalDouble::isPresent)
                     .ifPresent(v -> all.computeIfAbsent(entry.test(), t -> new LinkedHashMap<>())
                             .computeIfAbsent(entry.name(), n -> new ArrayList<>())
                             .add(v.getAsDouble()));
         }
         return all;
-    }
-
-    private OptionalDouble value(Cell cell) {
-        if (cell.value() instanceof Value.Numeric numeric) {
-            return OptionalDouble.of(numeric.number());
-        }
-        return words.amount(cell, DecimalMark.UNDECIDED)
-                .match(
-                        w -> OptionalDouble.of(w.amount().amount().about()),
-                        s -> OptionalDouble.empty(),
-                        s -> OptionalDouble.empty(),
-                        n -> OptionalDouble.empty(),
-                        u -> OptionalDouble.empty());
     }
 
     /** Whether two names' middles differ by much more than a name's values do from one row to the next. */

@@ -44,6 +44,11 @@ enum Role {
         return this == DATE || this == FROM;
     }
 
+    /** Whether its word may stand in the corner of a table, over dates and for the names beside them: {@code Tank}, {@code Test}. */
+    boolean corner() {
+        return this == TIME || this == TANK || this == TEST || this == UNIT || this == RESULT || this == ADDITIVE;
+    }
+
     /** Whether its cells give entries. */
     boolean gives() {
         return this == READING || this == RESULT || this == DOSE || this == WATER_CHANGE || this == NOTE;

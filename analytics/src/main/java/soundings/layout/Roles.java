@@ -49,7 +49,7 @@ final class Roles {
             return shape;
         }
         Optional<Field> found = shape.fields().stream()
-                .filter(f -> f.role() == Role.UNKNOWN || f.role() == Role.TIME || f.role() == Role.TEST)
+                .filter(f -> f.role() == Role.UNKNOWN || f.role().corner())
                 .filter(f -> shape.column(f).dated(daysCount(shape, f)) >= 0.6)
                 .findFirst();
         Shape bare = shape.replace(f -> f.role().dates(), f -> demoted(shape, f));
@@ -254,7 +254,19 @@ final class Roles {
         if (gives || !topic.known()) {
             return byTank;
         }
-        return byTank.replace(f -> open(byTank, f), f -> f.with(ofTopic(f, topic)));
+        List<Field> open = byTank.fields().stream().filter(f -> open(byTank, f)).toList();
+        boolean tanks = topic.role() == Role.READING && open.size() > 1 && headed(open);
+        return byTank.replace(
+                open::contains,
+                f -> tanks
+                        ? f.guessed(ofTopic(f, topic).withTank(f.header().strip()), TANK, HeadedTanks.BECAUSE)
+                        : f.with(ofTopic(f, topic)));
+    }
+
+    /** Each column has a name of its own. */
+    private static boolean headed(List<Field> fields) {
+        return fields.stream().noneMatch(f -> f.header().isBlank())
+                && fields.stream().map(f -> Tanks.key(f.header())).distinct().count() == fields.size();
     }
 
     private static boolean tankColumn(Shape shape, Field field) {

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import soundings.log.AmbiguousDates;
 import soundings.log.AsWritten;
 import soundings.log.DateFromTitle;
@@ -18,8 +20,10 @@ import soundings.log.MistypedYear;
 import soundings.log.NameMerged;
 import soundings.log.NoDate;
 import soundings.log.TanksAssumed;
+import soundings.log.TanksFromHeadings;
 import soundings.log.TanksUnclear;
 import soundings.log.UnreadableDate;
+import soundings.log.WaterUnclear;
 import soundings.sheet.Cell;
 import soundings.sheet.Region;
 import soundings.wording.DatesInText;
@@ -29,6 +33,8 @@ import soundings.wording.MarkDecision;
 
 /** Walks the rows of one table and hands each cell to what its column holds. */
 final class TableReading {
+    private static final String WHOSE = "whose water it is cannot be told";
+
     private final Context context;
     private final Shape shape;
     private final Area area;
@@ -82,6 +88,7 @@ final class TableReading {
         years(rows, tanks);
         ambiguous(rows);
         tanksByName();
+        tanksByHeading();
         titled(rows);
         for (int i = 0; i < rows.size(); i++) {
             if (derived.get(i).isPresent()) {
@@ -127,6 +134,31 @@ final class TableReading {
                 new TanksUnclear(first(f), around(f), f.header(), names(f)),
                 area,
                 shape.column(f).cells()));
+    }
+
+    /** Tanks told apart by headings, or perhaps told apart. */
+    private void tanksByHeading() {
+        List<Field> named =
+                headed(f -> f.role() != Role.TANK && !f.label().tank().isEmpty() && RowTanks.byNames(f));
+        List<Field> open = headed(HeadedTanks::unclear);
+        named.stream()
+                .limit(1)
+                .forEach(f -> ledger.issue(
+                        new TanksFromHeadings(first(f), joined(named.stream().map(this::tank)))));
+        open.stream()
+                .limit(1)
+                .forEach(f -> ledger.issue(
+                        new WaterUnclear(first(f), joined(open.stream().map(TableReading::heading)))));
+    }
+
+    private List<Field> headed(Predicate<Field> which) {
+        return shape.fields().stream()
+                .filter(which.and(f -> shape.column(f).size() > 0))
+                .toList();
+    }
+
+    private static String joined(Stream<String> names) {
+        return names.distinct().limit(6).collect(Collectors.joining(", "));
     }
 
     private AsWritten first(Field field) {
@@ -182,7 +214,7 @@ final class TableReading {
             dateless(row);
             return;
         }
-        String whose = unclear.isPresent() ? "whose water it is cannot be told" : "no tank is written in this row";
+        String whose = unclear.isPresent() ? WHOSE : "no tank is written in this row";
         String refused = tank.isEmpty() || unclear.isPresent() ? whose : row.refused();
         Set<Inferred> inferred = new HashSet<>(row.inferred());
         if (rowTanks.carried(row.line()) || rowTanks.byNames()) {
@@ -192,9 +224,21 @@ final class TableReading {
                 new Where(tank, row.date().get(), row.time(), row.line().row(), inferred, method(row.line()), refused);
         for (Field field : shape.fields()) {
             Optional<Cell> cell = row.line().at(field.column());
-            Where here = where.in(field.label().tank()).by(twins.getOrDefault(field.column(), ""));
-            cell.ifPresent(c -> cell(field, c, row.line(), here));
+            Where here = where.in(tank(field)).by(twins.getOrDefault(field.column(), ""));
+            cell.ifPresent(c -> cell(field, c, row.line(), headed(field, here)));
         }
+    }
+
+    private static Where headed(Field field, Where where) {
+        return HeadedTanks.unclear(field)
+                ? where.refuse(WHOSE)
+                : RowTanks.byNames(field) ? where.inferring(Inferred.TANK) : where;
+    }
+
+    /** A heading's tank, in the spelling it has elsewhere. */
+    private String tank(Field field) {
+        String headed = field.label().tank();
+        return headed.isEmpty() ? headed : context.tanks().findKnown(headed).orElse(headed);
     }
 
     private String method(Line line) {

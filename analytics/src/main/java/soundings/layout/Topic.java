@@ -66,8 +66,12 @@ record Topic(
                 month,
                 year(texts, month, words),
                 day(table, texts, words),
-                texts.stream().anyMatch(t -> says(t, LABORATORY)),
+                texts.stream().anyMatch(Topic::laboratory),
                 String.join(" · ", table.titleTexts()));
+    }
+
+    static boolean laboratory(String word) {
+        return says(word, LABORATORY);
     }
 
     private static boolean says(String text, Set<String> words) {

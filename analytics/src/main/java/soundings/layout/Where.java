@@ -2,6 +2,7 @@ package soundings.layout;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import soundings.log.Inferred;
@@ -23,6 +24,12 @@ record Where(
     /** @param way of testing, where the row itself tells none */
     Where by(String way) {
         return way.isEmpty() || !method.isEmpty() ? this : new Where(tank, date, time, row, inferred, way, refused);
+    }
+
+    Where inferring(Inferred what) {
+        Set<Inferred> more = new HashSet<>(inferred);
+        more.add(what);
+        return new Where(tank, date, time, row, more, method, refused);
     }
 
     Where refuse(String why) {

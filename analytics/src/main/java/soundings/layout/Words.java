@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -227,6 +228,24 @@ final class Words {
                 ? amounts.computeIfAbsent(mark, m -> new HashMap<>())
                         .computeIfAbsent(text.text(), t -> Amounts.read(t, mark, vocabulary))
                 : Amounts.read(cell.value(), mark, vocabulary);
+    }
+
+    /** The figure that a cell shows, whatever its unit. */
+    OptionalDouble number(Cell cell) {
+        return cell.value() instanceof Value.Numeric numeric
+                ? OptionalDouble.of(numeric.number())
+                : amount(cell, DecimalMark.UNDECIDED)
+                        .match(
+                                w -> OptionalDouble.of(w.amount().amount().about()),
+                                s -> OptionalDouble.empty(),
+                                s -> OptionalDouble.empty(),
+                                n -> OptionalDouble.empty(),
+                                u -> OptionalDouble.empty());
+    }
+
+    /** Whether a word of a heading says nothing of what stands below. */
+    boolean filler(String word) {
+        return Headers.filler(word);
     }
 
     /** Whether a cell holds a volume in millilitres, perhaps a day. */

@@ -86,6 +86,11 @@ public final class Amounts {
 
     private Amounts() {}
 
+    /** Whether a word, in its plain form, counts a kit's own steps. */
+    public static boolean step(String plain) {
+        return STEPS.contains(plain);
+    }
+
     /** @param mark as decided for the column, see {@link DecimalMarks} */
     public static AmountText read(Value value, DecimalMark mark, Vocabulary vocabulary) {
         return value.match(

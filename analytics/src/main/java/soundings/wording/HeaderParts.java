@@ -10,7 +10,7 @@ import soundings.chemistry.Alias;
 /** A header taken apart: which of its words name a test, a role, an additive, a rate, a tank, and which are left over. */
 final class HeaderParts {
     /** Words that say nothing about what is measured. */
-    private static final Set<String> FILLERS = Set.of(
+    static final Set<String> FILLERS = Set.of(
             "test",
             "tests",
             "level",
@@ -146,7 +146,13 @@ final class HeaderParts {
         boolean range = derived.key().equals("range")
                 && derived.from() > 0
                 && RANGES.contains(tokens.get(derived.from() - 1).text());
-        return total || lowRange || range;
+        return total || lowRange || range || dropKit(derived);
+    }
+
+    /** In {@code KH drop kit} the drops are the kit's. */
+    private boolean dropKit(Names.Match derived) {
+        return derived.means().equals("change")
+                && roles.stream().anyMatch(r -> r.means().equals("kit") && r.from() == derived.to());
     }
 
     private Optional<Names.Match> named(Set<String> words) {

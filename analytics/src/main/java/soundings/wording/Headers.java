@@ -38,6 +38,11 @@ public final class Headers {
         return company < 2 ? each : each.stream().map(Headers::inCompany).toList();
     }
 
+    /** Whether a word says nothing about what is measured. */
+    public static boolean filler(String word) {
+        return HeaderParts.FILLERS.contains(Plain.of(word).strip());
+    }
+
     private static boolean test(HeaderMeaning meaning) {
         return meaning.meaning().match(t -> true, d -> false, o -> false, c -> false, r -> false);
     }

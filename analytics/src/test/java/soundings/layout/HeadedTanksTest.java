@@ -1,0 +1,99 @@
+package soundings.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static soundings.layout.Sheets.day;
+import static soundings.layout.Sheets.issues;
+import static soundings.layout.Sheets.read;
+import static soundings.layout.Sheets.readings;
+import static soundings.layout.Sheets.row;
+import static soundings.layout.Sheets.sheet;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import soundings.log.Log;
+import soundings.log.Reading;
+import soundings.sheet.CellRef;
+import soundings.sheet.Region;
+
+/** Tanks that stand in headings and are set up nowhere. */
+class HeadedTanksTest {
+    @Test
+    void names_merged_over_several_tests_are_tanks() {
+        Log log = read(sheet(
+                "All",
+                List.of(
+                        new Region(new CellRef(0, 1), new CellRef(0, 2)),
+                        new Region(new CellRef(0, 3), new CellRef(0, 4))),
+                row("", "Lagoon", "", "Nursery", ""),
+                row("Date", "KH", "Ca", "KH", "Ca"),
+                row(day(5, 1), 8.2, 420, 7.4, 400),
+                row(day(5, 8), 8.1, 425, 7.5, 405)));
+
+        assertThat(readings(log))
+                .contains("Lagoon 2026-05-01 alkalinity 8.2", "Nursery 2026-05-01 alkalinity 7.4")
+                .contains("Lagoon 2026-05-08 calcium 425", "Nursery 2026-05-08 calcium 405");
+        assertThat(issues(log)).contains("tanksFromHeadings");
+    }
+
+    @Test
+    void a_name_before_each_test_is_a_tank_also_where_only_one_has_the_test() {
+        Log log = read(sheet(
+                "Log",
+                row("Date", "A1 KH", "A1 Ca", "B2 KH", "B2 Ca", "B2 NO3 mg/L"),
+                row(day(5, 1), 8.2, 420, 8.3, 400, 4),
+                row(day(5, 8), 8.1, 425, 8.2, 405, 5)));
+
+        assertThat(readings(log))
+                .contains("A1 2026-05-01 alkalinity 8.2", "B2 2026-05-01 calcium 400", "B2 2026-05-08 nitrate 5");
+    }
+
+    @Test
+    void one_test_under_two_names_with_values_apart_is_asked_and_not_used() {
+        Log log = read(sheet(
+                "Log",
+                row("Date", "KH", "KH cove", "Ca mg/L"),
+                row(day(5, 1), 8.2, 7.1, 420),
+                row(day(5, 8), 8.1, 7.3, 425),
+                row(day(5, 15), 8.3, 7.0, 425)));
+
+        assertThat(readings(log)).filteredOn(r -> r.contains("7.")).allMatch(r -> r.endsWith("refused"));
+        assertThat(readings(log)).filteredOn(r -> r.contains("alkalinity 8.")).noneMatch(r -> r.endsWith("refused"));
+        assertThat(issues(log)).contains("waterUnclear");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"drop kit", "photometer", "evening", "lab", "2", "after"})
+    void a_way_or_a_time_of_testing_is_no_tank(String how) {
+        Log log = read(sheet(
+                "Log",
+                row("Date", "KH", "KH " + how),
+                row(day(5, 1), 8.2, 8.4),
+                row(day(5, 8), 8.1, 8.2),
+                row(day(5, 15), 8.3, 8.4)));
+
+        assertThat(issues(log)).doesNotContain("waterUnclear", "tanksFromHeadings");
+        assertThat(Sheets.entries(log, Reading.class))
+                .hasSize(6)
+                .allMatch(r -> r.refused().isEmpty());
+    }
+
+    @Test
+    void a_sheet_of_one_test_holds_a_tank_in_each_column_and_each_row_alike() {
+        Object[] names = row("", "Lagoon", "Nursery", "Rock pool");
+        Object[] first = row(day(5, 1), 8.2, 7.4, 9.1);
+        Object[] second = row(day(5, 8), 8.1, 7.5, 9);
+        Object[] third = row(day(5, 15), 8.1, 7.5, 9);
+        Log down = read(sheet("KH", names, first, second, third));
+        Log across = read(sheet(
+                "KH",
+                row("Tank", first[0], second[0], third[0]),
+                row(names[1], first[1], second[1], third[1]),
+                row(names[2], first[2], second[2], third[2]),
+                row(names[3], first[3], second[3], third[3])));
+
+        assertThat(readings(down)).hasSize(9).contains("Rock pool 2026-05-08 alkalinity 9");
+        assertThat(readings(across)).isEqualTo(readings(down));
+    }
+}
