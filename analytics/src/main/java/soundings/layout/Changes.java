@@ -3,8 +3,6 @@ package soundings.layout;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import soundings.sheet.Cell;
-import soundings.sheet.Value;
 import soundings.wording.VolumeUnit;
 
 /** What the bare numbers of a water change column count. */
@@ -24,18 +22,12 @@ final class Changes {
         return headed != VolumeUnit.UNWRITTEN ? headed : units.computeIfAbsent(field.column(), c -> byValue(field));
     }
 
-    /** Cells with a unit speak for those without; shares written as 0.1 are no litres; else it stays unknown. */
+    /** Cells with a unit speak for those without as long as all have the same; else it stays unknown. */
     private VolumeUnit byValue(Field field) {
-        List<Cell> cells = shape.column(field).cells();
-        VolumeUnit other = cells.stream()
-                .map(c -> context.words().volume(c.shown()))
-                .flatMap(java.util.Optional::stream)
-                .findFirst()
-                .orElse(VolumeUnit.UNWRITTEN);
-        return other;
-    }
-
-    static double number(Cell cell) {
-        return cell.value() instanceof Value.Numeric numeric ? numeric.number() : Double.NaN;
+        List<VolumeUnit> written = shape.column(field).cells().stream()
+                .flatMap(c -> context.words().volume(c.shown()).stream())
+                .distinct()
+                .toList();
+        return written.size() == 1 ? written.get(0) : VolumeUnit.UNWRITTEN;
     }
 }

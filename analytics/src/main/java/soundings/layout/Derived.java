@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import soundings.sheet.Cell;
 import soundings.sheet.Value;
 
@@ -24,14 +25,22 @@ final class Derived {
         this.words = words;
     }
 
-    /** @param enough how many columns must agree; the lowest and highest are met by chance more easily */
-    private record Statistic(String name, int enough, ToDoubleFunction<DoubleSummaryStatistics> of) {}
+    /**
+     * What a row may work out; tests are averaged where doses are summed.
+     *
+     * @param enough how many columns must agree; the lowest and highest are met by chance more easily
+     */
+    private record Worked(String name, int enough, List<ToDoubleFunction<DoubleSummaryStatistics>> of) {}
 
-    private static final List<Statistic> STATISTICS = List.of(
-            new Statistic("averages", 2, DoubleSummaryStatistics::getAverage),
-            new Statistic("sums", 2, DoubleSummaryStatistics::getSum),
-            new Statistic("lowest values", 3, DoubleSummaryStatistics::getMin),
-            new Statistic("highest values", 3, DoubleSummaryStatistics::getMax));
+    private static final List<Worked> WORKED = List.of(
+            new Worked("averages", 2, List.of(DoubleSummaryStatistics::getAverage)),
+            new Worked("sums", 2, List.of(DoubleSummaryStatistics::getSum)),
+            new Worked(
+                    "averages and sums",
+                    2,
+                    List.of(DoubleSummaryStatistics::getAverage, DoubleSummaryStatistics::getSum)),
+            new Worked("lowest values", 3, List.of(DoubleSummaryStatistics::getMin)),
+            new Worked("highest values", 3, List.of(DoubleSummaryStatistics::getMax)));
 
     /** For each row why it is derived; empty where it is not. */
     static List<Optional<String>> of(Shape shape, List<Row> rows, Words words) {
@@ -89,27 +98,27 @@ final class Derived {
         if (values.values().stream().allMatch(c -> c.look().formula())) {
             return Optional.of("a row without a date and made of formulas");
         }
-        for (Statistic statistic : STATISTICS) {
-            if (matches(values, section, statistic) || matches(values, whole, statistic)) {
-                return Optional.of("every value is that of the " + statistic.name() + " above");
-            }
-        }
-        return Optional.empty();
+        return Stream.of(section, whole)
+                .flatMap(above -> WORKED.stream().filter(k -> matches(values, above, k)))
+                .findFirst()
+                .map(k -> "every value is that of the " + k.name() + " above");
     }
 
     /** Every value agrees to its last digit, and there is enough above for that to be no accident. */
     private static boolean matches(
-            Map<Integer, Cell> values, Map<Integer, DoubleSummaryStatistics> above, Statistic statistic) {
+            Map<Integer, Cell> values, Map<Integer, DoubleSummaryStatistics> above, Worked worked) {
         int telling = 0;
         for (Map.Entry<Integer, Cell> value : values.entrySet()) {
             DoubleSummaryStatistics column = above.getOrDefault(value.getKey(), NONE);
             double number = number(value.getValue());
-            if (column.getCount() == 0 || Math.abs(statistic.of().applyAsDouble(column) - number) > rounding(number)) {
+            boolean agrees =
+                    worked.of().stream().anyMatch(s -> Math.abs(s.applyAsDouble(column) - number) <= rounding(number));
+            if (column.getCount() == 0 || !agrees) {
                 return false;
             }
             telling += column.getCount() >= 2 ? 1 : 0;
         }
-        return telling >= statistic.enough();
+        return telling >= worked.enough();
     }
 
     /** Half of the last digit written. */

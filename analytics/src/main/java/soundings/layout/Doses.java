@@ -101,9 +101,19 @@ final class Doses {
         boolean percentFormat =
                 cell.look().format().endsWith("%") && amount.unit().isEmpty();
         VolumeUnit unit = unit(amount).orElse(unwritten);
+        if (unit == VolumeUnit.PERCENT && !percentFormat && amount.unit().isEmpty() && fraction(amount.amount())) {
+            ledger.issue(new UnreadableAmount(
+                    area.written(cell), "a share of the whole or per cent? it can be meant as either"));
+            return true;
+        }
         Amount shown = percentFormat ? amount.amount().on(n -> n * 100) : amount.amount();
         change(shown, percentFormat ? VolumeUnit.PERCENT : unit, where, area.written(cell));
         return true;
+    }
+
+    /** Nobody changes less than one per cent, and a share of the whole is less than one. */
+    private static boolean fraction(Amount amount) {
+        return exact(amount).filter(n -> n > 0 && n < 1).isPresent();
     }
 
     /** Water changed, in some unit; an issue where how much it was cannot be told. */

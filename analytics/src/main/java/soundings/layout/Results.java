@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Scale;
@@ -19,6 +18,7 @@ import soundings.quantity.Amount;
 import soundings.setup.Setup;
 import soundings.sheet.Cell;
 import soundings.wording.AmountText;
+import soundings.wording.Amounts;
 import soundings.wording.DecimalMark;
 import soundings.wording.WrittenAmount;
 
@@ -51,11 +51,18 @@ final class Results {
         AmountText text = context.words().amount(cell, mark);
         String above = where.tank() + "|" + test.key();
         text.match(
-                written -> amount(cell, test, where, written.amount()),
+                written -> counted(test, written.amount())
+                        ? steps(cell, test, where, new AmountText.Steps(written.amount(), test.unit()))
+                        : amount(cell, test, where, written.amount()),
                 several -> several(cell, test, where, several.amounts()),
                 steps -> steps(cell, test, where, steps),
                 nothing -> nothing(cell, test, where, nothing, Optional.ofNullable(last.get(above))),
                 unreadable -> unreadable(cell, unreadable.why()));
+    }
+
+    /** A bare number under a heading that counts a kit's steps. */
+    private static boolean counted(Test test, WrittenAmount amount) {
+        return amount.unit().isEmpty() && test.rowUnit().isEmpty() && Amounts.step(test.unit());
     }
 
     private boolean amount(Cell cell, Test test, Where where, WrittenAmount amount) {
@@ -95,24 +102,26 @@ final class Results {
                 .add(raw);
     }
 
-    /** The same thing on two scales is one result; anything else is not understood. */
+    /** The same thing on two scales is one result; two figures on one scale are two, and which is meant is not said. */
     private boolean several(Cell cell, Test test, Where where, List<WrittenAmount> amounts) {
         Scales scales = new Scales(context.reference(), test.parameter());
-        List<OptionalDouble> canonical =
-                amounts.stream().map(a -> scales.read(a, test.unit())).toList();
-        boolean all = canonical.stream().allMatch(OptionalDouble::isPresent);
-        if (!all || !agree(canonical)) {
+        List<Scales.OnScale> read =
+                amounts.stream().flatMap(a -> scales.read(a).stream()).toList();
+        if (read.size() < amounts.size() || !agree(read)) {
             return unreadable(cell, "more than one number stands here");
         }
         Scale scale = context.reference().canonicalScale(test.parameter());
-        Amount one = new Amount.Exact(canonical.get(canonical.size() - 1).orElse(0));
+        Amount one = new Amount.Exact(read.get(read.size() - 1).canonical());
         return amount(cell, test, where, as(one, scale, amounts.get(0)));
     }
 
-    private static boolean agree(List<OptionalDouble> values) {
-        double low = values.stream().mapToDouble(v -> v.orElse(0)).min().orElse(0);
-        double high = values.stream().mapToDouble(v -> v.orElse(0)).max().orElse(0);
-        return high - low <= 0.05 * high;
+    private static boolean agree(List<Scales.OnScale> values) {
+        double low =
+                values.stream().mapToDouble(Scales.OnScale::canonical).min().orElse(0);
+        double high =
+                values.stream().mapToDouble(Scales.OnScale::canonical).max().orElse(0);
+        long scales = values.stream().map(Scales.OnScale::scale).distinct().count();
+        return high == low || (scales == values.size() && high - low <= 0.05 * high);
     }
 
     /** A count of a kit's steps is a result where the setup says what a step is. */

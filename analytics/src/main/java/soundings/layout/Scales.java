@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
@@ -78,18 +77,23 @@ final class Scales {
         return typical;
     }
 
-    /** A single amount by its own unit, the heading's, or the only usual scale it is plausible on; canonical unit. */
-    OptionalDouble read(WrittenAmount amount, String headed) {
+    /** A figure and the scale it was read on. */
+    record OnScale(Scale scale, double canonical) {}
+
+    /** A single amount by its own unit, or on the only usual scale it is plausible on. */
+    Optional<OnScale> read(WrittenAmount amount) {
         double figure = amount.amount().about();
         Optional<Scale> own =
                 Optional.of(amount.unit()).filter(u -> !u.isEmpty()).flatMap(u -> reference.findScale(parameter, u));
         if (own.isPresent()) {
-            return OptionalDouble.of(own.get().canonical(figure));
+            return own.map(s -> new OnScale(s, s.canonical(figure)));
         }
-        List<Double> near = usual().stream()
-                .map(s -> s.canonical(figure))
-                .filter(c -> Double.isFinite(c) && typical.plausible(c) && typical.distance(c) < 3 * typical.spread())
+        List<OnScale> near = usual().stream()
+                .map(s -> new OnScale(s, s.canonical(figure)))
+                .filter(o -> Double.isFinite(o.canonical())
+                        && typical.plausible(o.canonical())
+                        && typical.distance(o.canonical()) < 3 * typical.spread())
                 .toList();
-        return near.size() == 1 ? OptionalDouble.of(near.get(0)) : OptionalDouble.empty();
+        return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
     }
 }

@@ -123,7 +123,7 @@ final class Shapes {
     }
 
     private Shape settled(Shape shape) {
-        return corrections.apply(HeadedTanks.settle(Roles.settle(shape, words, tanks), words));
+        return corrections.apply(HeadedTanks.settle(WorkedOut.settle(Roles.settle(shape, words, tanks)), words));
     }
 
     private static int cells(Shape shape) {

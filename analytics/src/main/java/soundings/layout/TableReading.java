@@ -294,7 +294,10 @@ final class TableReading {
         Label label = context.words().inCompany(name);
         if (label.parameter().isPresent()) {
             Results.Test test = new Results.Test(
-                    label.parameter().get(), name.isEmpty() ? field.header() : "", label.unit(), text(Role.UNIT, line));
+                    label.parameter().get(),
+                    name.isEmpty() ? field.header() : "",
+                    label.unit(),
+                    rowUnit(name, label, line));
             result(cell, test, field, where);
         } else if (label.role() == Role.DOSE && usable(cell, where)) {
             doses.dose(cell, label, label.name(), where, Optional.empty());
@@ -302,6 +305,15 @@ final class TableReading {
             doses.waterChange(
                     cell, context.words().volume(text(Role.UNIT, line)).orElse(label.volume()), where);
         }
+    }
+
+    /** The row's unit, counted as the test's name says: {@code Phosphorus} in {@code µg/L} is µg/L of P. */
+    private String rowUnit(String name, Label label, Line line) {
+        String unit = text(Role.UNIT, line);
+        Label both = context.words().inCompany(name + " " + unit);
+        boolean same =
+                both.parameter().equals(label.parameter()) && !both.unit().isEmpty();
+        return unit.isEmpty() || !same ? unit : both.unit();
     }
 
     private void dose(Cell cell, Field field, Line line, Where where) {

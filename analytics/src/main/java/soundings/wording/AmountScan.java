@@ -25,7 +25,9 @@ final class AmountScan {
             "almost");
     private static final Set<String> BELOW = Set.of("<", "≤", "＜", "⩽", "≦", "under", "below", "unter", "less");
     private static final Set<String> ABOVE = Set.of(">", "≥", "＞", "⩾", "≧", "over", "above", "uber", "more");
+    private static final Set<String> FOOTNOTES = Set.of("*", "†", "‡");
     private static final Set<String> TO = Set.of("-", "to", "bis", "tot");
+    private static final Set<String> GIVE_OR_TAKE = Set.of("±", "+/-", "+-", "-/+");
 
     private static final int MOST_PREFIXES = 6;
 
@@ -73,6 +75,7 @@ final class AmountScan {
         String first = plain.substring(at, end);
         at = end;
         Optional<String> second = bound == Bound.NONE && sign > 0 ? upperEnd() : Optional.empty();
+        giveOrTake();
         trailing();
         return second.isPresent() ? range(first, second.get()) : single(first, sign);
     }
@@ -88,7 +91,9 @@ final class AmountScan {
     }
 
     private boolean prefixWord(String word) {
-        if (word.equals("~") || ABOUT.contains(word)) {
+        if (FOOTNOTES.contains(word)) {
+            marks.append(word);
+        } else if (word.equals("~") || ABOUT.contains(word)) {
             approximate = true;
         } else if (BELOW.contains(word) && bound == Bound.NONE) {
             bound = Bound.BELOW;
@@ -145,6 +150,19 @@ final class AmountScan {
         }
         at = back;
         return Optional.empty();
+    }
+
+    /** {@code 8.2 ± 0.1}: the figure, with a doubt. */
+    private void giveOrTake() {
+        int back = at;
+        spaces();
+        Optional<String> sign =
+                GIVE_OR_TAKE.stream().filter(s -> plain.startsWith(s, at)).findFirst();
+        at += sign.map(String::length).orElse(0);
+        spaces();
+        int end = sign.isPresent() ? Numerals.end(plain, at, false) : at;
+        approximate |= end > at;
+        at = end > at ? end : back;
     }
 
     private void trailing() {

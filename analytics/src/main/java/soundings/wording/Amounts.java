@@ -11,8 +11,26 @@ import soundings.sheet.Value;
 
 /** Reads the text of a cell as an amount: a number with its bounds, doubts, unit and marks, or why it is none. */
 public final class Amounts {
-    private static final Set<String> DITTO =
-            Set.of("\"", "\"\"", "''", "'", "do.", "do", "ditto", "idem", "id.", ",,", "-\"-", "- \" -", "dito");
+    private static final Set<String> DITTO = Set.of(
+            "\"",
+            "\"\"",
+            "''",
+            "'",
+            "do.",
+            "do",
+            "ditto",
+            "idem",
+            "id.",
+            ",,",
+            "-\"-",
+            "- \" -",
+            "dito",
+            "dto.",
+            "dto",
+            "same",
+            "same as above",
+            "as above",
+            "wie oben");
     private static final Set<String> NOTHING = Set.of(
             "",
             "-",
@@ -81,7 +99,19 @@ public final class Amounts {
             "niet aantoonbaar",
             "clear");
     private static final Set<String> STEPS = Set.of(
-            "drop", "drops", "tropfen", "gtt", "gouttes", "gotas", "druppels", "turns", "clicks", "scoops", "bars");
+            "titrant",
+            "reagent",
+            "drop",
+            "drops",
+            "tropfen",
+            "gtt",
+            "gouttes",
+            "gotas",
+            "druppels",
+            "turns",
+            "clicks",
+            "scoops",
+            "bars");
     private static final int LONGEST = 200;
 
     private Amounts() {}
@@ -161,7 +191,10 @@ public final class Amounts {
         String behind = slash < 0 ? rest : rest.substring(0, slash).strip();
         Optional<WrittenAmount> last = withUnit(all.remove(all.size() - 1), behind, vocabulary);
         if (last.isEmpty()) {
-            return new AmountText.Unreadable("more than one number stands here");
+            return new AmountText.Unreadable(
+                    digits(behind.substring(unitEnd(behind, vocabulary)))
+                            ? "more than one number stands here"
+                            : "the words beside it say that it is something else");
         }
         all.add(last.get());
         if (slash >= 0) {
@@ -206,9 +239,16 @@ public final class Amounts {
         int end = unitEnd(rest, vocabulary);
         String unit = rest.substring(0, end).strip();
         String note = rest.substring(end).strip();
-        return digits(note)
+        return digits(note) || otherwise(note, vocabulary)
                 ? Optional.empty()
                 : Optional.of(doubted.withUnit(spelling(unit, vocabulary), marksOnly(note) ? "" : note));
+    }
+
+    /** Words behind a number that make it an aim, a limit, or the water of a tank that is named. */
+    private static boolean otherwise(String note, Vocabulary vocabulary) {
+        List<Token> words = note.isEmpty() ? List.of() : Tokens.of(note);
+        return words.stream().anyMatch(w -> Hedges.aim(w.text()))
+                || !Names.all(words, vocabulary::findTank).isEmpty();
     }
 
     private static boolean marksOnly(String note) {

@@ -21,7 +21,14 @@ record HeaderUnit(String spelling, boolean known, int from, int to) {
     /** Elements that a compound may be counted as; they win over the compound's own name. */
     static final Set<String> ELEMENTS = Set.of("n", "p", "si");
 
+    /** Element names that say what a nutrient without a unit is counted as. */
+    private static final Set<String> COUNTED_AS = Set.of("n", "p", "nitrogen", "phosphorus", "phosphorous");
+
     static HeaderUnit of(HeaderParts parts, Names.Match name, String parameter, Vocabulary vocabulary) {
+        Optional<HeaderUnit> steps = steps(parts);
+        if (steps.isPresent()) {
+            return steps.get();
+        }
         Optional<HeaderUnit> written = longest(parts, name, parameter, vocabulary);
         if (written.isPresent()) {
             return basis(parts, written.get(), parameter, vocabulary);
@@ -31,6 +38,7 @@ record HeaderUnit(String spelling, boolean known, int from, int to) {
                 .findUnit(ofName, parameter)
                 .filter(u -> BY_NAME.contains(ofName) || otherBasis(vocabulary, parameter, u));
         return named.map(u -> new HeaderUnit(u, true, name.from(), name.to()))
+                .or(() -> element(parts, name, parameter, vocabulary))
                 .or(() -> bracketed(parts, name, vocabulary))
                 .orElse(NONE);
     }
@@ -42,6 +50,33 @@ record HeaderUnit(String spelling, boolean known, int from, int to) {
                         .findParameter(parameter)
                         .flatMap(p -> vocabulary.reference().findScale(p, unit).filter(s -> !s.id().equals(p.unit())))
                         .isPresent();
+    }
+
+    /** A kit's own steps are counted: {@code KH drops}, {@code Ca (ml titrant)}. A drop kit only has them. */
+    private static Optional<HeaderUnit> steps(HeaderParts parts) {
+        return IntStream.range(0, parts.tokens.size())
+                .filter(i -> Amounts.step(parts.tokens.get(i).text()))
+                .filter(i -> parts.derived.isEmpty() && !parts.tokens.get(i).is("drop"))
+                .mapToObj(i -> new HeaderUnit(parts.tokens.get(i).text(), false, volume(parts, i), i + 1))
+                .findFirst();
+    }
+
+    private static int volume(HeaderParts parts, int step) {
+        boolean volume =
+                step > 0 && VolumeUnit.of(parts.tokens.get(step - 1).text()).isPresent();
+        return volume ? step - 1 : step;
+    }
+
+    /** The element a test is counted as where no unit stands: {@code NO3 as N}, {@code Phosphorus}. A lone {@code P} may count either. */
+    private static Optional<HeaderUnit> element(
+            HeaderParts parts, Names.Match name, String parameter, Vocabulary vocabulary) {
+        return IntStream.range(0, name.key().length() == 1 ? 0 : parts.tokens.size())
+                .filter(i -> COUNTED_AS.contains(parts.tokens.get(i).text()))
+                .mapToObj(i -> vocabulary
+                        .findUnit("mg/l " + parts.tokens.get(i).text(), parameter)
+                        .map(u -> new HeaderUnit(u, true, i, i + 1)))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     private static Optional<HeaderUnit> longest(

@@ -52,9 +52,56 @@ final class Hedges {
             "says",
             "wrong",
             "ignore",
-            "mistake");
+            "mistake",
+            "ro",
+            "rodi",
+            "tap",
+            "shop",
+            "store",
+            "neighbour",
+            "neighbor",
+            "barrel");
+
+    /** Words behind a number that make it no result: what is aimed at, not reached, given up. */
+    private static final Set<String> AIMS = Set.of(
+            "target",
+            "targets",
+            "goal",
+            "goals",
+            "aim",
+            "should",
+            "want",
+            "wanted",
+            "plan",
+            "planned",
+            "expected",
+            "ideal",
+            "would",
+            "could",
+            "recommended",
+            "max",
+            "maximum",
+            "min",
+            "minimum",
+            "limit",
+            "most",
+            "least",
+            "soll",
+            "ziel",
+            "wrong",
+            "ignore",
+            "mistake",
+            "yesterday",
+            "gestern",
+            "ayer",
+            "hier",
+            "gisteren");
 
     private Hedges() {}
+
+    static boolean aim(String plainWord) {
+        return AIMS.contains(plainWord);
+    }
 
     static boolean word(Clauses text, int i) {
         return text.in(i, WORDS);

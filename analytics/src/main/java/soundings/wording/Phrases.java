@@ -134,6 +134,7 @@ public final class Phrases {
             end++;
         }
         String kind = kind(start, end);
+        hedged |= kind.equals("unread") && otherSubject(start, end);
         if (kind.equals("note") && joinsLast()) {
             Phrase last = phrases.remove(phrases.size() - 1);
             int to = text.tokens.get(end - 1).to();
@@ -175,6 +176,18 @@ public final class Phrases {
                                 o -> false,
                                 c -> false,
                                 r -> r.kind().equals("note"));
+    }
+
+    /** {@code new mix: alk 9.1, ca 480}: what stands before the first test may be whose water it is, for what follows too. */
+    private boolean otherSubject(int from, int to) {
+        boolean words = false;
+        for (int i = from; i < to && text.test(i).isEmpty(); i++) {
+            words |= text.tokens.get(i).word();
+            if (i + 1 < to && text.test(i + 1).isPresent()) {
+                return words;
+            }
+        }
+        return false;
     }
 
     private String kind(int from, int to) {
