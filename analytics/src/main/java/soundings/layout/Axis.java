@@ -70,11 +70,19 @@ final class Axis {
                     time,
                     true,
                     Set.of(),
+                    false,
                     missing(line, "it is no day in the order of the others"));
         }
         boolean open = !written.get().settled() && orders.order().isEmpty();
         String refused = open ? "day and month cannot be told apart" : "";
-        return new Row(line, day, time, true, inferred(written.get(), flipped), refused);
+        return new Row(
+                line,
+                day,
+                time,
+                true,
+                inferred(written.get(), flipped),
+                written.get().spans(),
+                refused);
     }
 
     private String missing(Line line, String otherwise) {
@@ -106,7 +114,7 @@ final class Axis {
         boolean ditto = other.isEmpty() || words.ditto(other.get());
         boolean follows = above.isPresent() && line.row() - above.get().line().row() == 1;
         if (!ditto || !follows || above.get().date().isEmpty()) {
-            return new Row(line, Optional.empty(), time, false, Set.of(), missing(line, "none can be made out"));
+            return new Row(line, Optional.empty(), time, false, Set.of(), false, missing(line, "none can be made out"));
         }
         return new Row(
                 line,
@@ -114,6 +122,7 @@ final class Axis {
                 time,
                 false,
                 carried(above.get()),
+                above.get().several(),
                 above.get().refused());
     }
 

@@ -30,6 +30,9 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
         if (shape.findDate().isEmpty()) {
             return new DateColumn(shape, undated(shape), pointed(shape));
         }
+        if (shape.has(Role.MONTH)) {
+            return new DateColumn(shape, DateParts.written(shape), 0);
+        }
         Optional<Field> field = shape.findDate();
         List<Optional<WrittenDate>> written = new ArrayList<>();
         Optional<YearMonth> month = shape.topic().month();
@@ -75,7 +78,8 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
                 .toList();
     }
 
-    private static int day(Cell cell) {
+    /** The day of a month that a cell holds; 0 where it holds none. */
+    static int day(Cell cell) {
         double number = cell.value() instanceof Value.Numeric numeric ? numeric.number() : dayInText(cell);
         return Column.dayOfMonth(number) ? (int) number : 0;
     }

@@ -87,11 +87,17 @@ final class Derived {
     /** A word such as "average" where a date, a tank or nothing should stand. */
     private Optional<String> byWord(Row row) {
         return shape.fields().stream()
-                .filter(f -> f.role() != Role.NOTE && !f.role().gives() && f.role() != Role.UNIT)
+                .filter(f -> f.role().dates() || f.role().corner() && f.role() != Role.UNIT || unnamed(f))
                 .flatMap(f -> row.line().at(f.column()).stream())
                 .filter(words::derived)
                 .findFirst()
                 .map(c -> "the row says \"" + c.shown().strip() + "\"");
+    }
+
+    /** A column without a heading, or the first one. */
+    private boolean unnamed(Field field) {
+        return field.role() == Role.UNKNOWN
+                && (field.labels().isEmpty() || field.equals(shape.fields().get(0)));
     }
 
     private Optional<String> byValue(Map<Integer, Cell> values) {

@@ -69,7 +69,7 @@ final class Interpretation {
                 own.stream().map(s -> Roles.tanksByValue(s, words, named)).toList());
         words.learn(
                 MetAdditives.in(all, words, context.mark()),
-                context.tanks().all().stream().map(t -> new Named(t, List.of())).toList());
+                named.all().stream().map(t -> new Named(t, List.of())).toList());
         List<SheetReading.Read> read = new ArrayList<>();
         shapes.forEach((grid, own) -> read.add(SheetReading.read(context, grid, own, owner)));
         return log(read);

@@ -10,6 +10,7 @@ import soundings.log.DoseRate;
 import soundings.log.Issue;
 import soundings.log.OneOffDose;
 import soundings.log.ProbablyMeant;
+import soundings.log.RateAssumed;
 import soundings.log.Remark;
 import soundings.log.UnreadText;
 import soundings.sheet.Cell;
@@ -22,6 +23,9 @@ import soundings.wording.WrittenDate;
 
 /** Reads running text: results, doses, water changes and events in a note or a diary. */
 final class Notes {
+    /** A factor of 1.7, as a logarithm: less than from a day's dose to one of two a day. */
+    private static final double LARGEST_CHANGE = 0.53;
+
     private final Context context;
     private final Area area;
     private final Ledger ledger;
@@ -86,10 +90,26 @@ final class Notes {
     private boolean rate(Said.Rate rate, Where where, AsWritten at) {
         LocalDate from = rate.from().flatMap(d -> near(d, where.date())).orElse(where.date());
         Optional<String> additive = named(rate.additive());
+        if (rate.assumed() && !goesOn(rate, additive.orElse(""), where.tank())) {
+            ledger.issue(new UnreadText(at, "a dose, how often is not written"));
+            return true;
+        }
+        additive.filter(a -> rate.assumed()).ifPresent(a -> ledger.issue(new RateAssumed(at, a)));
         additive.ifPresentOrElse(
                 a -> ledger.entry(new DoseRate(where.tank(), from, a, rate.mlPerDay(), at)),
                 () -> ledger.issue(new UnreadText(at, "a dose without the additive's name")));
         return true;
+    }
+
+    /** Whether a setting is of the size of the day's dose before: a single dose of several a day is much smaller. */
+    private boolean goesOn(Said.Rate rate, String additive, String tank) {
+        return ledger.entries().stream()
+                .filter(DoseRate.class::isInstance)
+                .map(DoseRate.class::cast)
+                .filter(d -> d.tank().equals(tank) && d.additive().equals(additive) && d.mlPerDay() > 0)
+                .reduce((a, b) -> b)
+                .filter(d -> Math.abs(Math.log(rate.mlPerDay() / d.mlPerDay())) < LARGEST_CHANGE)
+                .isPresent();
     }
 
     private Optional<String> named(String additive) {

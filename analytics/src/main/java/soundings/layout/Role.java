@@ -7,6 +7,9 @@ enum Role {
     FROM("date"),
     UNTIL("until"),
     TIME("time"),
+    /** The month, where the column of dates holds its days only. */
+    MONTH("month"),
+    YEAR("year"),
     TANK("tank"),
     /** Names the parameter of its row. */
     TEST("test"),

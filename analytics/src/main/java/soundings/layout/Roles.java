@@ -26,15 +26,15 @@ final class Roles {
 
     static Shape settle(Shape shape, Words words, Tanks tanks) {
         Roles roles = new Roles(words, tanks);
-        Shape dated = diary(roles.oneDate(roles.datesByValue(shape)));
+        Shape dated = diary(roles.oneDate(roles.datesByValue(DateParts.settle(shape))));
         Shape named = roles.additivesByValue(
                 roles.resultsByValue(roles.testsByValue(roles.tanksByValue(roles.dosesByUnit(dated)))));
         return roles.restByValue(roles.tanksByNames(roles.columnsOfTopic(roles.amounts(roles.doses(named)))));
     }
 
     private static boolean daysCount(Shape shape, Field field) {
-        return shape.topic().month().isPresent()
-                && (field.role().dates() || field.labels().isEmpty());
+        boolean months = shape.topic().month().isPresent() || shape.has(Role.MONTH);
+        return months && (field.role().dates() || field.labels().isEmpty());
     }
 
     private static boolean dated(Shape shape, Field field) {
@@ -168,8 +168,17 @@ final class Roles {
         return !named
                 ? shape
                 : first(shape, f -> f.role() == Role.TEST && shape.column(f).share(Kind.NUMBER) >= 0.6)
+                        .or(() -> onlyNumbers(shape))
                         .map(f -> shape.replace(f::equals, g -> g.with(Label.of(Role.RESULT, 0.8))))
                         .orElse(shape);
+    }
+
+    /** The one column of numbers whose heading nobody knows. */
+    private static Optional<Field> onlyNumbers(Shape shape) {
+        List<Field> open = shape.fields().stream()
+                .filter(f -> f.role() == Role.UNKNOWN && shape.column(f).share(Kind.NUMBER) >= 0.6)
+                .toList();
+        return open.size() == 1 ? Optional.of(open.get(0)) : Optional.empty();
     }
 
     private boolean namesTests(Shape shape, Field field) {

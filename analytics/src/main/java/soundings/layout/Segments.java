@@ -49,11 +49,12 @@ final class Segments {
     }
 
     private Table table(int title, Band band, int end) {
+        List<Line> heading = lines.subList(band.from(), band.to() + 1);
         return new Table(
                 area,
                 lines.subList(title, band.from()),
-                lines.subList(band.from(), band.to() + 1),
-                List.of(),
+                heading.stream().filter(l -> !aims(l)).toList(),
+                heading.stream().filter(this::aims).toList(),
                 lines.subList(Math.min(end, band.to() + 1), end));
     }
 
@@ -90,17 +91,41 @@ final class Segments {
             if (heading <= last.to()) {
                 continue;
             }
+            if (last.to() >= 0 && onlyAims(last.to(), heading)) {
+                bands.set(bands.size() - 1, new Band(last.from(), bottom(heading)));
+                continue;
+            }
             bands.add(new Band(top(heading, last.to()), bottom(heading)));
         }
         return bands;
     }
 
+    /** Whether two heading lines have lines of targets between them and nothing else. */
+    private boolean onlyAims(int above, int below) {
+        return below > above + 1
+                && lines.get(below).row() - lines.get(above).row() == below - above
+                && lines.subList(above + 1, below).stream().allMatch(this::aims);
+    }
+
     private int top(int heading, int floor) {
         int top = heading;
-        while (top - 1 > floor && adjacent(top - 1, top) && heading - top < MOST_BAND_LINES && labels(top - 1)) {
-            top--;
+        int seen = heading;
+        while (seen - 1 > floor
+                && adjacent(seen - 1, seen)
+                && heading - seen < MOST_BAND_LINES
+                && (labels(seen - 1) || aims(lines.get(seen - 1)))) {
+            seen--;
+            top = aims(lines.get(seen)) ? top : seen;
         }
         return top;
+    }
+
+    /** A line of targets or usual values among the headings. */
+    private boolean aims(Line line) {
+        Cell first = line.cells().get(0);
+        return line.cells().size() > 1
+                && words.derived(first)
+                && line.cells().stream().anyMatch(c -> words.kind(c).data());
     }
 
     /** Whether a line above a heading says something column by column, rather than entitling the whole. */

@@ -33,6 +33,7 @@ import soundings.wording.MarkDecision;
 
 /** Walks the rows of one table and hands each cell to what its column holds. */
 final class TableReading {
+    private static final String SEVERAL = "more than one day stands here; of which it is, is not said";
     private static final String WHOSE = "whose water it is cannot be told";
 
     private final Context context;
@@ -87,6 +88,7 @@ final class TableReading {
                         ledger.issue(new NameMerged(area.written(c), c.shown().strip(), rowTanks.name(c))));
         years(rows, tanks);
         ambiguous(rows);
+        several(rows);
         tanksByName();
         tanksByHeading();
         titled(rows);
@@ -225,7 +227,7 @@ final class TableReading {
         for (Field field : shape.fields()) {
             Optional<Cell> cell = row.line().at(field.column());
             Where here = where.in(tank(field)).by(twins.getOrDefault(field.column(), ""));
-            cell.ifPresent(c -> cell(field, c, row.line(), headed(field, here)));
+            cell.ifPresent(c -> cell(field, c, row.line(), onDay(row, field, headed(field, here))));
         }
     }
 
@@ -264,6 +266,20 @@ final class TableReading {
         }
     }
 
+    /** Tests and changes are of one day; which one of several is not said. A rate may well go on from the first. */
+    private Where onDay(Row row, Field field, Where where) {
+        return row.several() && field.role() != Role.DOSE ? where.refuse(SEVERAL) : where;
+    }
+
+    private void several(List<Row> rows) {
+        rows.stream()
+                .filter(r -> r.several() && r.own())
+                .forEach(r -> shape.findDate()
+                        .flatMap(f -> r.line().at(f.column()))
+                        .ifPresent(c -> ledger.issue(
+                                new UnreadableDate(area.written(c), area.around(List.of(r.line())), SEVERAL))));
+    }
+
     private void cell(Field field, Cell cell, Line line, Where where) {
         switch (field.role()) {
             case READING -> result(cell, headed(field, line), field, where);
@@ -271,7 +287,7 @@ final class TableReading {
             case DOSE -> dose(cell, field, line, where);
             case WATER_CHANGE -> waterChange(cell, field, where);
             case NOTE -> note(field, cell, where);
-            case DATE, FROM, TIME, TANK, TEST, UNIT, ADDITIVE, METHOD, UNTIL -> ledger.label(area, cell);
+            case DATE, FROM, MONTH, YEAR, TIME, TANK, TEST, UNIT, ADDITIVE, METHOD, UNTIL -> ledger.label(area, cell);
             default -> {}
         }
     }

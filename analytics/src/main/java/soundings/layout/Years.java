@@ -18,17 +18,30 @@ final class Years {
         int year = first;
         int month = 0;
         for (Optional<PartialDate> day : days) {
+            int ofRow = year;
             if (day.isPresent()) {
                 boolean turned = month - day.get().month() >= 6;
-                year = day.get()
-                        .year()
-                        .orElse(turned ? year + 1 : month > 0 && day.get().month() - month >= 6 ? year - 1 : year);
+                int next = turned ? year + 1 : month > 0 && day.get().month() - month >= 6 ? year - 1 : year;
+                ofRow = day.get().year().orElse(next);
+                year = Math.abs(ofRow - next) <= 1 || written(days, ofRow) > 1 ? ofRow : next;
                 month = day.get().month();
             }
-            int ofRow = year;
-            full.add(day.map(d -> at(d, ofRow)));
+            int inYear = ofRow;
+            full.add(day.map(d -> at(d, inYear)));
         }
         return full;
+    }
+
+    /** In how many rows a year is written: one that stands alone and far off may be mistyped, and others do not follow it. */
+    private static long written(List<Optional<PartialDate>> days, int year) {
+        return days.stream()
+                .flatMap(Optional::stream)
+                .filter(d -> d.year().isPresent() && d.year().getAsInt() == year)
+                .count();
+    }
+
+    private static boolean trusted(List<Optional<PartialDate>> days, int year, OptionalInt titled) {
+        return titled.isEmpty() || Math.abs(titled.getAsInt() - year) <= 1 || written(days, year) > 1;
     }
 
     private static LocalDate at(PartialDate day, int year) {
@@ -44,7 +57,8 @@ final class Years {
             if (day.isPresent()) {
                 turns += month - day.get().month() >= 6 ? 1 : 0;
                 month = day.get().month();
-                if (day.get().year().isPresent()) {
+                if (day.get().year().isPresent()
+                        && trusted(days, day.get().year().getAsInt(), titled)) {
                     return day.get().year().getAsInt() - turns;
                 }
                 last = at(day.get(), today.getYear());

@@ -120,6 +120,7 @@ public final class ResultsJson {
             out.writeString(inferred);
         }
         out.writeEndArray();
+        out.writeStringField("method", reading.method().isEmpty() ? "home" : reading.method());
         place(reading.at());
         out.writeStringField("text", reading.at().text());
         out.writeEndObject();

@@ -90,6 +90,9 @@ final class DateText {
             day = PartialDate.of(OptionalInt.empty(), month, figures.get(0).value());
         } else if (figures.size() == 2) {
             boolean yearFirst = figures.get(0).text().length() == 4;
+            if (!yearFirst && pieces.figuresBeforeMonth == 2) {
+                return Map.of(); // two days of one month: 12, 13 May
+            }
             DatePieces.Figures year = figures.get(yearFirst ? 0 : 1);
             DatePieces.Figures ofMonth = figures.get(yearFirst ? 1 : 0);
             day = ofMonth.text().length() > 2

@@ -43,6 +43,18 @@ public final class Dates {
         return DateText.serial(number);
     }
 
+    /** A day told in pieces; empty where there is none such. */
+    public static Optional<WrittenDate> ofParts(OptionalInt year, int month, int day) {
+        return PartialDate.of(year, month, day)
+                .map(d -> new WrittenDate(
+                        WrittenDate.everyOrder(d),
+                        Map.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        WrittenDate.Origin.TEXT,
+                        0.9));
+    }
+
     public static Optional<WrittenDate> read(String text) {
         String plain = Plain.of(text).strip();
         if (plain.isEmpty() || plain.length() > LONGEST || plain.chars().noneMatch(c -> c >= '0' && c <= '9')) {

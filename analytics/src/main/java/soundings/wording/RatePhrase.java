@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** {@code alk 30 ml x4/day}, {@code 7.5 mL each, 4 times a day}, {@code 120 ml/d from 3 May}, {@code stopped alk}. */
 final class RatePhrase {
@@ -90,6 +91,21 @@ final class RatePhrase {
             Set.of("+", "by", "extra", "more", "less", "another", "plus", "minus", "max", "limit");
     static final Set<String> STOPPED =
             Set.of("stopped", "stop", "paused", "pause", "off", "halted", "ceased", "stopping", "ended", "suspended");
+    /** Words that tell of a new setting. */
+    private static final Set<String> SETTING = Set.of(
+            "now",
+            "set",
+            "to",
+            "raised",
+            "lowered",
+            "increased",
+            "reduced",
+            "decreased",
+            "changed",
+            "back",
+            "up",
+            "down");
+
     private static final Set<String> STOP_FILL = Set.of(
             "dosing",
             "dose",
@@ -114,7 +130,10 @@ final class RatePhrase {
 
     static Optional<Clauses.Found> at(Clauses text, int start) {
         int i = text.pass(start, LEAD, 5);
-        return stopped(text, start).or(() -> named(text, i)).or(() -> numberFirst(text, i));
+        return stopped(text, start)
+                .or(() -> named(text, i))
+                .or(() -> numberFirst(text, i))
+                .or(() -> setting(text, i));
     }
 
     /** The additive, then how much. */
@@ -145,7 +164,10 @@ final class RatePhrase {
                 token.is("-") && i + 1 < text.size() && text.tokens.get(i + 1).from() == token.to();
         return numbered
                 || hyphen
-                || token.word() && !BETWEEN.contains(token.text()) && !RELATIVE.contains(token.text())
+                || token.word()
+                        && !BETWEEN.contains(token.text())
+                        && !RELATIVE.contains(token.text())
+                        && !FROM.contains(token.text())
                 || token.is("pump") && text.number(i + 1);
     }
 
@@ -208,6 +230,10 @@ final class RatePhrase {
         if (text.in(i, RELATIVE) || text.in(i - 1, RELATIVE)) {
             return Optional.empty();
         }
+        Optional<Measure> parts = partsOfDay(text, i);
+        if (parts.isPresent()) {
+            return parts;
+        }
         boolean product = text.number(i) && text.is(i + 1, "x") && text.number(i + 2);
         double factor = product ? text.value(i).orElse(0) : 1;
         int at = product ? i + 2 : i;
@@ -217,6 +243,39 @@ final class RatePhrase {
         }
         double ml = factor * text.value(at).getAsDouble() * unit.get().litres().orElse(0) * 1000;
         return often(text, at + 2).map(p -> new Measure(ml * p.perDay(), p.end()));
+    }
+
+    /** {@code 30 ml am 25 ml pm}, {@code 10 ml morning + 10 ml evening}: two or more doses that make a day's. */
+    private static Optional<Measure> partsOfDay(Clauses text, int i) {
+        double ml = 0;
+        int parts = 0;
+        int at = i;
+        int end = i;
+        while (text.value(at).isPresent() && text.volume(at + 1).isPresent() && text.in(at + 2, PART_OF_DAY)) {
+            ml += text.value(at).getAsDouble()
+                    * text.volume(at + 1).get().litres().orElse(Double.NaN)
+                    * 1000;
+            parts++;
+            end = at + 3;
+            at = text.and(end) || text.is(end, ",") ? end + 1 : end;
+        }
+        return parts >= 2 && Double.isFinite(ml) ? Optional.of(new Measure(ml, end)) : Optional.empty();
+    }
+
+    /** {@code blue mix now 36 ml}: a new setting of something dosed; that it is a day's is not said. */
+    private static Optional<Clauses.Found> setting(Clauses text, int i) {
+        List<String> additives = new ArrayList<>();
+        int at = additives(text, i, additives);
+        int amount = text.pass(at, BETWEEN, 5);
+        boolean now = IntStream.range(at, amount).anyMatch(k -> text.in(k, SETTING));
+        boolean ml =
+                text.volume(amount + 1).filter(v -> v == VolumeUnit.MILLILITRE).isPresent();
+        return additives.size() == 1 && now && ml && text.value(amount).isPresent() && text.stop(amount + 2)
+                ? Clauses.Found.one(
+                        amount + 2,
+                        0.6,
+                        new Said.Rate(additives.get(0), text.value(amount).getAsDouble(), Optional.empty(), true))
+                : Optional.empty();
     }
 
     /** How often: behind the unit, perhaps behind {@code each,}. */

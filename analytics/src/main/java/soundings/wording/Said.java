@@ -31,8 +31,13 @@ public sealed interface Said {
      * From now, or from a day named, an additive goes in at this rate; zero stops it.
      *
      * @param additive the keeper's own name for it where known, else as written; empty when none is named
+     * @param assumed whether "a day" is not written; then it is one only where a dose a day stood before
      */
-    record Rate(String additive, double mlPerDay, Optional<WrittenDate> from) implements Said {
+    record Rate(String additive, double mlPerDay, Optional<WrittenDate> from, boolean assumed) implements Said {
+        Rate(String additive, double mlPerDay, Optional<WrittenDate> from) {
+            this(additive, mlPerDay, from, false);
+        }
+
         @Override
         public <R> R match(
                 Function<Test, R> test,

@@ -59,6 +59,11 @@ public record WrittenDate(
                 : Optional.ofNullable(readings.get(order));
     }
 
+    /** Whether it tells of more than one day. */
+    public boolean spans() {
+        return until.entrySet().stream().anyMatch(e -> !e.getValue().equals(readings.get(e.getKey())));
+    }
+
     /** The different days it can mean. */
     public List<PartialDate> days() {
         return readings.entrySet().stream()

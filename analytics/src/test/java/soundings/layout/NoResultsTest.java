@@ -136,4 +136,34 @@ class NoResultsTest {
         assertThat(issues(log)).contains("unreadableAmount");
         assertThat(issues(shares)).contains("unreadableAmount");
     }
+
+    @Test
+    void targets_between_the_tests_and_their_units_are_no_results_and_hide_none() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("", "KH", "Ca"),
+                row("target", "8-9", 430),
+                row("NSW", 7, 412),
+                row("Date", "dKH", "ppm"),
+                row(day(5, 1), 8.2, 410),
+                row(day(5, 8), 8.1, 415)));
+
+        assertThat(readings(log)).hasSize(4).contains("Lagoon 2026-05-08 calcium 415");
+    }
+
+    @Test
+    void a_laboratorys_advice_and_usual_values_are_no_results_and_hide_none() {
+        Log log = read(sheet(
+                "Lab 12 May 2026",
+                row("Element", "Found", "Unit", "Natural seawater", "Advice"),
+                row("Calcium", 418, "mg/l", 420, "ok"),
+                row("Iodine", 48, "µg/l", 60, "low"),
+                row("Phosphorus", 20, "µg/l", "", "")));
+
+        assertThat(readings(log))
+                .containsExactly(
+                        "club 2026-05-12 calcium 418",
+                        "club 2026-05-12 iodine 0.048",
+                        "club 2026-05-12 phosphate 0.061");
+    }
 }

@@ -1,0 +1,69 @@
+package soundings.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static soundings.layout.Sheets.day;
+import static soundings.layout.Sheets.doses;
+import static soundings.layout.Sheets.issues;
+import static soundings.layout.Sheets.read;
+import static soundings.layout.Sheets.row;
+import static soundings.layout.Sheets.sheet;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import soundings.log.Log;
+
+/** Doses in a note of which something is not written. */
+class DosesInWordsTest {
+    private static Log noted(String second) {
+        return read(sheet(
+                "Lagoon",
+                row("Date", "Ca mg/L", "Notes"),
+                row(day(5, 1), 410, "blue mix 30 ml/day"),
+                row(day(5, 8), 415, second)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "blue mix now 36 ml, 36",
+        "blue mix raised to 40 ml, 40",
+        "blue mix 15 ml AM 20 ml PM, 35",
+        "blue mix 10 ml morning + 12 ml evening, 22"
+    })
+    void a_new_setting_goes_on_as_the_one_before(String note, double mlPerDay) {
+        assertThat(doses(noted(note))).contains("Lagoon 2026-05-08 blue mix " + (int) mlPerDay);
+    }
+
+    @Test
+    void that_a_setting_is_taken_for_a_days_is_said() {
+        assertThat(issues(noted("blue mix now 36 ml"))).contains("rateAssumed");
+        assertThat(issues(noted("blue mix 36 ml/day"))).doesNotContain("rateAssumed");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"blue mix now 9 ml", "blue mix now 15 ml", "blue mix set to 120 ml", "green mix now 30 ml"})
+    void a_setting_that_may_be_one_dose_of_several_is_not_used(String note) {
+        assertThat(doses(noted(note))).containsExactly("Lagoon 2026-05-01 blue mix 30");
+        assertThat(issues(noted(note))).contains("unreadText");
+    }
+
+    @Test
+    void since_a_weekday_is_no_part_of_a_name() {
+        assertThat(doses(noted("since Friday blue mix 24 ml/d"))).noneMatch(d -> d.contains("since"));
+    }
+
+    @Test
+    void tanks_that_are_sheets_are_known_in_the_notes_of_another() {
+        Log log = read(
+                sheet("Lagoon", row("Date", "Ca mg/L"), row(day(5, 1), 410), row(day(5, 8), 415)),
+                sheet("Nursery", row("Date", "Ca mg/L"), row(day(5, 1), 400), row(day(5, 8), 405)),
+                sheet(
+                        "Diary",
+                        row("Date", "What happened"),
+                        row(day(5, 9), "Nursery: KH 7.5 dKH; Lagoon: KH 8.2 dKH")));
+
+        assertThat(Sheets.readings(log))
+                .contains("Nursery 2026-05-09 alkalinity 7.5", "Lagoon 2026-05-09 alkalinity 8.2");
+    }
+}
