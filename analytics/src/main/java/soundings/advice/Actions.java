@@ -13,6 +13,7 @@ import soundings.advice.Action.Urgency;
 import soundings.advice.Recommendation.Correction;
 import soundings.advice.Recommendation.Pause;
 import soundings.advice.Recommendation.Withheld;
+import soundings.chemistry.Scale;
 import soundings.history.DoseCourse;
 import soundings.history.History;
 import soundings.history.TankHistory;
@@ -43,7 +44,10 @@ final class Actions {
                         Watching.of(m, j, isSaid(j, doses)).ifPresent(actions::add);
                     });
         }
-        doses.forEach(r -> of(r, doses).ifPresent(actions::add));
+        doses.forEach(r -> Optional.ofNullable(
+                        bySubject.get(List.of(r.tank(), r.parameter().id())))
+                .flatMap(m -> of(r, m, doses))
+                .ifPresent(actions::add));
         matters.stream()
                 .filter(m -> !isWithheld(m, doses))
                 .collect(Collectors.groupingBy(m -> m.tank().tank(), LinkedHashMap::new, Collectors.toList()))
@@ -76,30 +80,30 @@ final class Actions {
                 .toList();
     }
 
-    private static Optional<Action> of(Recommendation r, List<Recommendation> all) {
+    private static Optional<Action> of(Recommendation r, Matter matter, List<Recommendation> all) {
         if (r.withheld().isPresent()) {
             return Optional.of(withheld(r, r.withheld().get()));
         }
-        return r.isChange() ? Optional.of(dose(r, all)) : Optional.empty();
+        return r.isChange() ? Optional.of(dose(r, matter.scale(), all)) : Optional.empty();
     }
 
-    private static Action dose(Recommendation r, List<Recommendation> all) {
+    private static Action dose(Recommendation r, Scale scale, List<Recommendation> all) {
         double leaves = r.outlook().map(o -> o.leavesUnchanged()).orElse(0.0);
         boolean soon = r.correction().isPresent() || r.pause().isPresent() || leaves >= Judging.SURE;
         return new Action(
                 soon ? Urgency.SOON : Urgency.MONTH,
                 r.tank(),
                 Optional.of(r.parameter()),
-                order(r),
+                order(r, scale),
                 Stream.concat(r.why().stream(), Watching.order(r, all).stream()).toList(),
                 Math.max(leaves, 0.9),
                 Cautions.of(r.parameter()),
                 r.restsOn());
     }
 
-    private static String order(Recommendation r) {
+    private static String order(Recommendation r, Scale scale) {
         List<String> parts = new ArrayList<>();
-        r.pause().ifPresent(p -> parts.add(pause(r, p)));
+        r.pause().ifPresent(p -> parts.add(pause(r, p, scale)));
         if (r.pause().isEmpty()) {
             r.proposedMlPerDay().ifPresent(p -> parts.add(daily(r, p)));
         }
@@ -116,7 +120,7 @@ final class Actions {
                         : "");
     }
 
-    private static String pause(Recommendation r, Pause pause) {
+    private static String pause(Recommendation r, Pause pause, Scale scale) {
         String meanwhile = pause.mlPerDay() > 0
                 ? "dose only " + Phrases.ml(pause.mlPerDay()) + " of " + r.additive() + " a day"
                 : "give no " + r.additive();
@@ -125,7 +129,7 @@ final class Actions {
                         + Phrases.millilitres(r.presentMlPerDay().orElse(0)))
                 .orElseGet(() -> Phrases.ml(r.presentMlPerDay().orElse(0)) + " a day as before");
         return meanwhile + " until " + Phrases.name(r.parameter()) + " tests at "
-                + Phrases.bare(pause.goal()) + Phrases.unit(r.parameter()) + ", in about "
+                + Phrases.level(pause.goal(), scale) + ", in about "
                 + Phrases.days(pause.wholeDays()) + " ("
                 + Math.round(pause.days().low()) + " to "
                 + Math.round(pause.days().high()) + "); test it in " + Phrases.days(pause.testIn()) + "; from then on "

@@ -166,7 +166,12 @@ final class Dosing {
 
     private static List<String> reasons(Sum sum, Interval keeps, boolean proposes) {
         List<String> why = new ArrayList<>();
-        why.add("the use is " + Phrases.rate(sum.use(), sum.matter().parameter()));
+        why.add("the use is "
+                + Phrases.rate(
+                        sum.matter()
+                                .scale()
+                                .change(sum.use(), sum.estimate().level().mid()),
+                        sum.matter().scale()));
         why.add(held(sum.feed().presentMlPerDay(), keeps));
         sum.matter().target().ifPresent(t -> why.add(leaving(sum.estimate(), t)));
         sum.estimate().usualChange().ifPresent(c -> why.add(usual(c)));

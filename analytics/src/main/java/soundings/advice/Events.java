@@ -12,10 +12,12 @@ import java.util.Set;
 import java.util.stream.Stream;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
+import soundings.chemistry.Scale;
 import soundings.estimate.Estimates;
 import soundings.estimate.EventEffects;
 import soundings.estimate.EventEffects.EventEffect;
 import soundings.history.History;
+import soundings.history.Series;
 import soundings.history.TankHistory;
 import soundings.log.Remark;
 
@@ -50,6 +52,7 @@ final class Events {
         }
         return asked.parallelStream()
                 .map(a -> insight(
+                        a.tank(),
                         a.event(),
                         EventEffects.of(
                                 history,
@@ -93,14 +96,15 @@ final class Events {
                 .toList();
     }
 
-    private static Insight insight(Event event, EventEffect effect) {
+    private static Insight insight(TankHistory tank, Event event, EventEffect effect) {
         Parameter parameter = effect.parameter();
+        Scale scale = tank.findSeries(parameter).map(Series::scale).orElseGet(() -> Scale.canonical(parameter));
         return new Insight(
                 effect.tank(),
                 Insight.Kind.EVENT,
                 Phrases.name(parameter) + ": use since " + TOLD.getOrDefault(event.kind(), event.kind()),
-                effect.step(),
-                parameter.unit() + " a day",
+                effect.step().map(s -> scale.change(s, 0)),
+                Phrases.unit(scale).strip() + " a day",
                 says(event, effect),
                 event.place().isEmpty() ? List.of() : List.of(event.place()));
     }

@@ -47,14 +47,15 @@ final class Insights {
         Calcification.Finding finding = Calcification.judge(alkalinity.get(), calcium.get());
         boolean told = finding.verdict() != Calcification.Verdict.CANNOT_TELL || finding.probability() > 0;
         String sure = told ? " (" + Phrases.percent(finding.probability()) + ")" : "";
+        Per per = Per.of(any, "calcium");
         return Optional.of(insight(
                 any,
                 Insight.Kind.CALCIFICATION,
-                "calcium used for each dKH used",
-                told ? Optional.of(finding.ratio()) : Optional.empty(),
-                "mg/L per dKH",
+                "calcium used for each " + per.each() + " used",
+                told ? Optional.of(per.shown(finding.ratio())) : Optional.empty(),
+                per.unit(),
                 finding.verdict().words() + sure + "; pure calcium carbonate takes "
-                        + Phrases.number(Calcification.calciumPerDkh(), 2) + " mg/L for each dKH",
+                        + per.words(Calcification.calciumPerDkh()),
                 "alkalinity",
                 "calcium"));
     }
@@ -62,22 +63,23 @@ final class Insights {
     private static Optional<Insight> magnesium(Matter any) {
         Optional<Interval> alkalinity = use(any, "alkalinity");
         Optional<Interval> magnesium = use(any, "magnesium");
+        Per per = Per.of(any, "magnesium");
         return alkalinity
                 .filter(a -> a.low() > 0)
                 .flatMap(a -> magnesium.map(m -> Calcification.ratio(a, m)))
                 .map(ratio -> insight(
                         any,
                         Insight.Kind.CALCIFICATION,
-                        "magnesium used for each dKH used",
-                        Optional.of(ratio),
-                        "mg/L per dKH",
+                        "magnesium used for each " + per.each() + " used",
+                        Optional.of(per.shown(ratio)),
+                        per.unit(),
                         (ratio.low() > Calcification.magnesiumPerDkh(MOST_MAGNESIUM)
                                         ? "more than skeletons and coralline algae take: another sink, or a test that is off"
                                         : "no more than skeletons and coralline algae may take")
-                                + "; coral takes some " + Phrases.number(Calcification.magnesiumPerDkh(0.004), 2)
+                                + "; coral takes some " + per.number(Calcification.magnesiumPerDkh(0.004))
                                 + " and coralline algae up to "
-                                + Phrases.number(Calcification.magnesiumPerDkh(MOST_MAGNESIUM), 2)
-                                + " mg/L for each dKH (common practice, no source)",
+                                + per.words(Calcification.magnesiumPerDkh(MOST_MAGNESIUM))
+                                + " (common practice, no source)",
                         "alkalinity",
                         "magnesium"));
     }
@@ -165,8 +167,8 @@ final class Insights {
                         any,
                         Insight.Kind.AT_STANDARD_SALINITY,
                         Phrases.name(ion) + " at salinity 35",
-                        Optional.of(at35),
-                        ion.unit(),
+                        Optional.of(any.of(ion).scale().written(at35)),
+                        any.of(ion).scale().label(),
                         "at the tank's salinity of " + Phrases.number(salinity.mid(), 1)
                                 + " it reads otherwise; this is what " + "to hold against seawater",
                         "salinity",

@@ -3,6 +3,7 @@ package soundings.advice;
 import java.util.List;
 import java.util.Optional;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 import soundings.chemistry.TargetRange;
 import soundings.estimate.Estimate;
 import soundings.estimate.KitStep;
@@ -81,7 +82,7 @@ final class Judging {
             return Optional.empty();
         }
         String because = "the last reading, of " + reading.date() + ", is "
-                + Phrases.bare(reading.amount().about()) + Phrases.unit(matter.parameter()) + "; " + range(target);
+                + Phrases.level(reading.amount().about(), matter.scale()) + "; " + range(matter, target);
         return Optional.of(new Judgement(
                 matter.tank().tank(),
                 matter.parameter(),
@@ -200,18 +201,17 @@ final class Judging {
         Verdict verdict = most < SURE
                 ? Verdict.CANNOT_TELL
                 : most == steady ? Verdict.STEADY : most == rising ? Verdict.RISING : Verdict.FALLING;
-        String because = "the level is " + Phrases.between(estimate.level(), matter.parameter()) + ", "
-                + moving(estimate, matter.parameter()) + "; no range is set for it";
+        String because = "the level is " + Phrases.between(estimate.level(), matter.scale()) + ", "
+                + moving(matter, estimate) + "; no range is set for it";
         return new Judgement(matter.tank().tank(), matter.parameter(), verdict, most, because, Optional.empty());
     }
 
     private static String because(Matter matter, Estimate estimate, TargetRange target, Chances chances) {
-        Parameter parameter = matter.parameter();
         String ahead = chances.insideThen() >= STAYS
                 ? "It is likely to stay inside for " + DAYS_AHEAD + " days"
                 : leaving(chances);
-        return "the level is " + Phrases.between(estimate.level(), parameter) + ", " + moving(estimate, parameter)
-                + ". " + Phrases.capital(range(target)) + ". " + ahead + " if nothing changes";
+        return "the level is " + Phrases.between(estimate.level(), matter.scale()) + ", " + moving(matter, estimate)
+                + ". " + Phrases.capital(range(matter, target)) + ". " + ahead + " if nothing changes";
     }
 
     private static String leaving(Chances chances) {
@@ -221,7 +221,9 @@ final class Judging {
                         + " days";
     }
 
-    private static String moving(Estimate estimate, Parameter parameter) {
+    private static String moving(Matter matter, Estimate estimate) {
+        Parameter parameter = matter.parameter();
+        Scale scale = matter.scale();
         Interval drift = estimate.drift();
         double shows = Math.pow(10, -parameter.decimals()) / 2;
         if (Math.max(Math.abs(drift.low()), Math.abs(drift.high())) * DAYS_AHEAD < shows) {
@@ -231,16 +233,17 @@ final class Judging {
             return "at zero as far as the tests tell";
         }
         if (drift.low() <= 0 && drift.high() >= 0) {
-            return "with no clear drift (" + Phrases.span(drift, Phrases.decimals(drift)) + Phrases.unit(parameter)
+            Interval shown = scale.change(drift, estimate.level().mid());
+            return "with no clear drift (" + Phrases.span(shown, Phrases.decimals(shown)) + Phrases.unit(scale)
                     + " a day)";
         }
-        Interval size = drift.mid() < 0 ? drift.times(-1) : drift;
-        return (drift.mid() < 0 ? "falling " : "rising ") + Phrases.rate(size, parameter);
+        Interval size = scale.change(
+                drift.mid() < 0 ? drift.times(-1) : drift, estimate.level().mid());
+        return (drift.mid() < 0 ? "falling " : "rising ") + Phrases.rate(size, scale);
     }
 
-    private static String range(TargetRange target) {
-        Parameter p = target.parameter();
-        return "the range is " + Phrases.range(target.low(), target.high(), p);
+    private static String range(Matter matter, TargetRange target) {
+        return "the range is " + Phrases.range(target.low(), target.high(), matter.scale());
     }
 
     private static Judgement cannotTell(Matter matter) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
+import soundings.chemistry.Scale;
 import soundings.chemistry.TargetRange;
 import soundings.estimate.Estimate;
 import soundings.estimate.Estimates;
@@ -40,6 +41,11 @@ record Matter(History history, TankHistory tank, Parameter parameter, Estimates 
         return tank.findSeries(parameter).map(Series::used).orElse(List.of()).stream()
                 .map(Point::reading)
                 .toList();
+    }
+
+    /** As the keeper writes this test. */
+    Scale scale() {
+        return tank.findSeries(parameter).map(Series::scale).orElseGet(() -> reference.canonicalScale(parameter));
     }
 
     Optional<Reading> last() {

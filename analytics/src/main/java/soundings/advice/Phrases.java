@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 import soundings.quantity.Interval;
 
 /** Numbers in the sentences of a reason; in a fixed notation, in the parameter's own digits. */
@@ -33,15 +34,25 @@ final class Phrases {
         return number(value, Math.max(0, plain.scale()));
     }
 
-    /** {@code 2 to 15 mg/L}. */
-    static String range(double low, double high, Parameter parameter) {
-        return bare(low) + " to " + bare(high) + unit(parameter);
+    /** {@code 2 to 15 mg/L}, of canonical bounds, as the keeper writes them. */
+    static String range(double low, double high, Scale scale) {
+        return bound(low, scale) + " to " + bound(high, scale) + unit(scale);
+    }
+
+    /** {@code 8.15 dKH}. */
+    static String level(double canonical, Scale scale) {
+        return bound(canonical, scale) + unit(scale);
+    }
+
+    private static String bound(double canonical, Scale scale) {
+        double written = scale.written(canonical);
+        return number(written, scale.decimalsOf(written));
     }
 
     /** Amounts a day, all three with the decimals that show two digits of the interval's half width. */
-    static String rate(Interval rate, Parameter parameter) {
-        int decimals = decimals(rate);
-        return number(rate.mid(), decimals) + unit(parameter) + " a day (" + span(rate, decimals) + ")";
+    static String rate(Interval written, Scale scale) {
+        int decimals = decimals(written);
+        return number(written.mid(), decimals) + unit(scale) + " a day (" + span(written, decimals) + ")";
     }
 
     static String span(Interval interval, int decimals) {
@@ -67,23 +78,18 @@ final class Phrases {
         return a == b ? 1 : Math.abs(a - b);
     }
 
-    static String amount(double value, Parameter parameter) {
-        return number(value, parameter.decimals()) + unit(parameter);
+    static String amount(double written, Scale scale) {
+        return number(written, scale.decimals()) + unit(scale);
     }
 
-    static String between(Interval interval, Parameter parameter) {
-        return number(interval.mid(), parameter.decimals()) + unit(parameter) + " ("
-                + number(interval.low(), parameter.decimals()) + " to "
-                + number(interval.high(), parameter.decimals()) + ")";
+    static String between(Interval canonical, Scale scale) {
+        Interval level = scale.written(canonical);
+        return number(level.mid(), scale.decimals()) + unit(scale) + " (" + number(level.low(), scale.decimals())
+                + " to " + number(level.high(), scale.decimals()) + ")";
     }
 
-    static String unit(Parameter parameter) {
-        return switch (parameter.unit()) {
-            case "Cel" -> " \u00b0C";
-            case "pH" -> "";
-            case "ug/L" -> " \u00b5g/L";
-            default -> " " + parameter.unit();
-        };
+    static String unit(Scale scale) {
+        return scale.label().equals("pH") ? "" : " " + scale.label();
     }
 
     static String percent(double probability) {

@@ -84,7 +84,7 @@ final class Refusals {
                 ? Optional.empty()
                 : withheld(
                         Reason.SALINITY_OFF,
-                        "the salinity is " + Phrases.between(estimate.get().level(), salinity.parameter())
+                        "the salinity is " + Phrases.between(estimate.get().level(), salinity.scale())
                                 + ", out of its range",
                         "Bring the salinity back first, slowly: it moves every ion with it");
     }
@@ -147,7 +147,13 @@ final class Refusals {
                         s -> withheld(
                                 Reason.CONFLICTING_READINGS,
                                 "two ways of testing differ by "
-                                        + Phrases.amount(Math.abs(s.bias().mid()), matter.parameter())
+                                        + Phrases.amount(
+                                                matter.scale()
+                                                        .change(
+                                                                Math.abs(
+                                                                        s.bias().mid()),
+                                                                estimate.level().mid()),
+                                                matter.scale())
                                         + ", more than the range is wide",
                                 "Test both on one sample of known content, and enter the result in the setup workbook, sheet Kits"));
     }

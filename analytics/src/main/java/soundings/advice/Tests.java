@@ -43,9 +43,14 @@ final class Tests {
                 matter,
                 judgement,
                 "Use a finer test for " + name + ", or have a laboratory measure it",
-                "results come in steps of " + Phrases.small(kit.step()) + " and scatter by "
-                        + Phrases.small(kit.error()) + "; the range to judge is only "
-                        + Phrases.small(kit.range()) + Phrases.unit(judgement.parameter()) + " wide");
+                "results come in steps of " + shown(matter, kit.step()) + " and scatter by "
+                        + shown(matter, kit.error()) + "; the range to judge is only "
+                        + shown(matter, kit.range()) + Phrases.unit(matter.scale()) + " wide");
+    }
+
+    private static String shown(Matter matter, double difference) {
+        double around = matter.last().map(r -> r.amount().about()).orElse(0.0);
+        return Phrases.small(matter.scale().change(difference, around));
     }
 
     private static Action action(Matter matter, Judgement judgement, String what, String why) {

@@ -72,9 +72,10 @@ final class Watching {
     }
 
     private static String byChange(Matter matter, Estimate estimate) {
-        double takes = USUAL_CHANGE * estimate.level().mid();
-        return "a water change of 10 % takes out about " + Phrases.bare(rounded(takes))
-                + Phrases.unit(matter.parameter()) + ", where the new water holds none";
+        double level = estimate.level().mid();
+        double takes = matter.scale().change(USUAL_CHANGE * level, level);
+        return "a water change of 10 % takes out about " + Phrases.bare(rounded(takes)) + Phrases.unit(matter.scale())
+                + ", where the new water holds none";
     }
 
     /** Two digits that count. */

@@ -9,6 +9,7 @@ import soundings.advice.Action;
 import soundings.advice.Action.Urgency;
 import soundings.advice.Advice;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 
 /** What care adds to the month's actions, and what it takes back: a tank that is run in empty is meant to hold ammonia. */
 public final class CareActions {
@@ -95,6 +96,7 @@ public final class CareActions {
 
     private static Action danger(Danger danger) {
         Parameter parameter = danger.reading().parameter();
+        Scale scale = danger.reading().scale();
         String what = danger.free() ? "free ammonia" : name(parameter);
         String aside = danger.aside().isEmpty() ? "" : "; the reading was set aside elsewhere: " + danger.aside();
         return new Action(
@@ -102,8 +104,9 @@ public final class CareActions {
                 danger.tank(),
                 Optional.of(parameter),
                 "Test " + name(parameter) + " again now; if it stands, change water until it is gone",
-                List.of(what + " was " + figure(danger.value()) + " " + parameter.unit() + " at the last test; from "
-                        + figure(danger.limit()) + " on it can kill animals (common practice, no source)" + aside),
+                List.of(what + " was " + figure(scale.written(danger.value())) + " " + scale.label()
+                        + " at the last test; from " + figure(scale.written(danger.limit()))
+                        + " on it can kill animals (common practice, no source)" + aside),
                 1,
                 POISON,
                 List.of(danger.reading().at().place()));

@@ -28,8 +28,9 @@ final class NotReady {
     private static String still(Clearing clearing) {
         String name = CareActions.name(clearing.parameter()).replace("total ammonia (as N)", "ammonia");
         String last = clearing.last()
-                .map(r -> name + " was " + CareActions.figure(r.amount().about()) + " "
-                        + r.parameter().unit() + " on " + r.date())
+                .map(r -> name + " was "
+                        + CareActions.figure(r.scale().written(r.amount().about())) + " "
+                        + r.scale().label() + " on " + r.date())
                 .orElse(name);
         String gone = clearing.on(Interval::mid)
                 .map(d -> "; by its trend it is gone about " + d

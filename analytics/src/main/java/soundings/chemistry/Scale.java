@@ -1,6 +1,7 @@
 package soundings.chemistry;
 
 import java.util.function.DoubleUnaryOperator;
+import soundings.quantity.Interval;
 
 /**
  * One way a parameter's results are written: a unit and, where it matters, the substance it counts.
@@ -21,6 +22,9 @@ public record Scale(
         boolean usual,
         DoubleUnaryOperator toCanonical,
         DoubleUnaryOperator fromCanonical) {
+    private static final int MOST_DIGITS = 6;
+    /** Nearer to a round figure than this is that figure, after there and back. */
+    private static final double ROUND = 1e-9;
 
     public Scale(
             Parameter parameter,
@@ -38,6 +42,53 @@ public record Scale(
 
     public double written(double canonical) {
         return fromCanonical.applyAsDouble(canonical);
+    }
+
+    /** The parameter's own unit. */
+    public static Scale canonical(Parameter parameter) {
+        return new Scale(parameter, parameter.unit(), parameter.unit(), "", d -> d, d -> d);
+    }
+
+    /** Whether its figures are those of the parameter's own unit, whatever it is called: total ammonia in mg/L and in mg/L N. */
+    public boolean readsLikeCanonical() {
+        double low = parameter.plausibleLow();
+        double high = parameter.plausibleHigh();
+        return Math.abs(written(low) - low) + Math.abs(written(high) - high) <= ROUND * high;
+    }
+
+    /** A level with its interval. */
+    public Interval written(Interval canonical) {
+        return new Interval(written(canonical.mid()), written(canonical.low()), written(canonical.high()));
+    }
+
+    /** A difference or a rate, none of an offset in it; on a curved scale as it is {@code around} that level. */
+    public double change(double canonical, double around) {
+        return written(around + canonical / 2) - written(around - canonical / 2);
+    }
+
+    /** @see #change(double, double) */
+    public Interval change(Interval canonical, double around) {
+        return new Interval(
+                change(canonical.mid(), around), change(canonical.low(), around), change(canonical.high(), around));
+    }
+
+    /** Digits after the point that show as much as the parameter's own do: fewer where figures are larger. */
+    public int decimals() {
+        double low = parameter.plausibleLow();
+        double high = parameter.plausibleHigh();
+        double size = (written(high) - written(low)) / (high - low);
+        return Math.max(0, parameter.decimals() - (int) Math.round(Math.log10(size)));
+    }
+
+    /** Digits a bound needs: as somebody set it where that is a round figure on this scale, else {@link #decimals()}. */
+    public int decimalsOf(double written) {
+        for (int digits = 0; digits <= MOST_DIGITS; digits++) {
+            double step = Math.pow(10, -digits);
+            if (Math.abs(Math.rint(written / step) * step - written) <= ROUND * Math.abs(written)) {
+                return digits <= decimals() + 2 ? digits : decimals();
+            }
+        }
+        return decimals();
     }
 
     @Override

@@ -7,10 +7,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import soundings.chemistry.Scale;
 import soundings.log.Reading;
 import soundings.quantity.Interval;
 
@@ -277,11 +277,7 @@ final class Answer {
     }
 
     private String amount(double value) {
-        int decimals = question.parameter().decimals() + 1;
-        return String.format(
-                Locale.ROOT,
-                "%." + decimals + "f %s",
-                value,
-                question.parameter().unit());
+        Scale scale = Said.scale(question.tank(), question.parameter());
+        return Said.amount(scale.change(value, 0), scale, 1);
     }
 }

@@ -2,7 +2,7 @@ package soundings.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import soundings.chemistry.Scale;
 
 /** Finds readings that were mistyped and changes of level that nobody wrote down, and tells one from the other. */
 final class Doubts {
@@ -75,10 +75,8 @@ final class Doubts {
     }
 
     private static String because(Smoother.LeftOut leftOut) {
-        var parameter = leftOut.sight().reading().parameter();
-        String format = "%." + parameter.decimals() + "f %s";
-        double level = Math.max(leftOut.others().mean(), 0);
-        return "the readings around it say "
-                + String.format(Locale.ROOT, format, level, parameter.unit()).strip();
+        Scale scale = leftOut.sight().reading().scale();
+        double level = scale.written(Math.max(leftOut.others().mean(), 0));
+        return "the readings around it say " + Said.amount(level, scale, 0);
     }
 }

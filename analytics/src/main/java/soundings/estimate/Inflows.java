@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -13,6 +12,7 @@ import soundings.chemistry.Names;
 import soundings.chemistry.NaturalSeawater;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
+import soundings.chemistry.Scale;
 import soundings.history.Change;
 import soundings.history.DoseCourse;
 import soundings.history.TankHistory;
@@ -165,10 +165,10 @@ final class Inflows {
     }
 
     private String assumed(Mix mix) {
-        String format = "%." + parameter.decimals() + "f";
+        Scale scale = Said.scale(tank, parameter);
         return "the fresh mix is taken to be like natural seawater as salty as the tank, "
-                + String.format(Locale.ROOT, format, mix.value()) + " " + parameter.unit() + " give or take "
-                + String.format(Locale.ROOT, format, mix.sd()) + "; its own value is not known";
+                + Said.amount(scale.written(mix.value()), scale, 0) + " give or take "
+                + Said.amount(scale.change(mix.sd(), mix.value()), scale, 0) + "; its own value is not known";
     }
 
     /** The sea at the tank's salinity; for a trace the middle of what compilations say, as unsure as they disagree. */

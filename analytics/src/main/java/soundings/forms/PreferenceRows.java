@@ -12,7 +12,10 @@ final class PreferenceRows {
                     "decided once for the whole log by what stands in it"),
             row("decimal mark", "comma or point", "decided column by column by what stands in it"),
             row("month to report", "a month such as 2026-04", "the last month with a reading"),
-            row("alkalinity unit", "dKH, meq/L or mg/L CaCO3", "dKH"),
+            row(
+                    "alkalinity unit",
+                    "the unit to show it in: dKH, meq/L or mg/L CaCO3; the same of any test, such as nitrate unit",
+                    "the unit most of the last tests are written in"),
             row(
                     "zero tests",
                     "a number such as 3",

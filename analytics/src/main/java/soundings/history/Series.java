@@ -1,12 +1,40 @@
 package soundings.history;
 
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 
-/** The readings of one parameter in one tank, oldest first, those set aside among them. */
-public record Series(Parameter parameter, List<Point> points) {
+/**
+ * The readings of one parameter in one tank, oldest first, those set aside among them.
+ *
+ * @param scale what the keeper is shown it in; the readings' amounts are canonical all the same
+ */
+public record Series(Parameter parameter, Scale scale, List<Point> points) {
+    /** So many of the last readings say what the keeper writes nowadays. */
+    private static final int LATELY = 12;
+
     public Series {
         points = List.copyOf(points);
+    }
+
+    /** Shown as most of the last readings are written. */
+    public Series(Parameter parameter, List<Point> points) {
+        this(parameter, asWritten(parameter, points), points);
+    }
+
+    static Scale asWritten(Parameter parameter, List<Point> points) {
+        Map<String, List<Scale>> written = points.subList(Math.max(0, points.size() - LATELY), points.size()).stream()
+                .map(p -> p.reading().scale())
+                .collect(Collectors.groupingBy(Scale::id, LinkedHashMap::new, Collectors.toList()));
+        return written.values().stream()
+                .max(Comparator.comparingInt(List::size))
+                .map(scales -> scales.get(0))
+                .filter(scale -> !scale.readsLikeCanonical())
+                .orElseGet(() -> Scale.canonical(parameter));
     }
 
     public List<Point> used() {

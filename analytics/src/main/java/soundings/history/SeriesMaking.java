@@ -26,8 +26,17 @@ record SeriesMaking(
                 inTime.stream().collect(Collectors.groupingBy(r -> r.parameter().id()));
         return ground.reference().parameters().stream()
                 .filter(p -> byParameter.containsKey(p.id()))
-                .map(p -> new Series(p, points(p, byParameter.getOrDefault(p.id(), List.of()), copies)))
+                .map(p -> series(p, points(p, byParameter.getOrDefault(p.id(), List.of()), copies)))
                 .toList();
+    }
+
+    /** In the unit the keeper prefers (a preference such as {@code alkalinity unit}), else as most of the last tests are written. */
+    private Series series(Parameter parameter, List<Point> points) {
+        return ground.setup()
+                .findPreference(parameter.name() + " unit")
+                .flatMap(unit -> ground.reference().findScale(parameter, unit))
+                .map(scale -> new Series(parameter, scale, points))
+                .orElseGet(() -> new Series(parameter, points));
     }
 
     private List<Point> points(Parameter parameter, List<Reading> readings, Map<Reading, String> copies) {

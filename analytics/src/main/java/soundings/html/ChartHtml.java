@@ -54,20 +54,20 @@ final class ChartHtml {
                 Column.words("As"),
                 Column.words("Cell"));
         List<Row> rows = new ArrayList<>();
-        chart.panel().layers().forEach(layer -> rows.addAll(readings(layer, chart.panel())));
-        chart.strip().ifPresent(strip -> strip.layers().forEach(layer -> rows.addAll(steps(layer, strip.unit()))));
+        chart.panel().layers().forEach(layer -> rows.addAll(readings(layer, chart.panel(), "")));
+        chart.strip().ifPresent(strip -> rows.addAll(below(strip)));
         chart.panel().layers().forEach(layer -> rows.addAll(happenings(layer)));
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new TableItem(chart.id() + "-numbers", chart.title(), columns, rows, false, List.of()));
     }
 
-    private static List<Row> readings(Layer layer, ChartSpec.Panel panel) {
+    private static List<Row> readings(Layer layer, ChartSpec.Panel panel, String unit) {
         return layer.match(
                 marks -> marks.marks().stream()
                         .map(m -> row(
                                 new Cell.Day(m.on()),
-                                new Cell.Number(m.value(), panel.decimals(), ""),
+                                new Cell.Number(m.value(), panel.decimals(), unit),
                                 marks.label(),
                                 m.place()))
                         .toList(),
@@ -75,6 +75,18 @@ final class ChartHtml {
                 l -> List.of(),
                 t -> List.of(),
                 v -> List.of());
+    }
+
+    /** The lower panel in its own unit: its readings where it has any, else the steps of its lines. */
+    private static List<Row> below(ChartSpec.Panel strip) {
+        List<Row> readings = strip.layers().stream()
+                .flatMap(layer -> readings(layer, strip, strip.unit()).stream())
+                .toList();
+        return readings.isEmpty()
+                ? strip.layers().stream()
+                        .flatMap(layer -> steps(layer, strip.unit()).stream())
+                        .toList()
+                : readings;
     }
 
     private static List<Row> happenings(Layer layer) {

@@ -51,10 +51,7 @@ final class ActionItems {
                 when(action.urgency()),
                 action.tank(),
                 Text.clause(Figures.capital(action.what())),
-                Stream.concat(
-                                action.why().stream().map(Text::sentence),
-                                action.parameter().flatMap(p -> OwnUnit.sentence(view, action.tank(), p)).stream())
-                        .toList(),
+                action.why().stream().map(Text::sentence).toList(),
                 action.sure() >= 1 ? "" : Figures.sure(action.sure()),
                 Text.sentence(action.caution()),
                 target,

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import soundings.chemistry.Scale;
 import soundings.log.Remark;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
@@ -45,33 +46,42 @@ final class AnimalItems {
         }
         Animals.Loss last = month.get(month.size() - 1);
         return Figures.count(month.size(), "loss was noted in ", "losses were noted in ") + name + ". Before that of "
-                + Figures.day(last.noted().date()) + ": " + Text.clause(water(last))
+                + Figures.day(last.noted().date()) + ": " + Text.clause(water(view, tankOf(view, last), last))
                 + ". What came before need not be the cause.";
     }
 
+    private static String tankOf(View view, Animals.Loss loss) {
+        return animals(view).stream()
+                .filter(a -> a.losses().contains(loss))
+                .findFirst()
+                .map(Animals::tank)
+                .orElse("");
+    }
+
     /** What the water did, the tests that stand out; that none does is an answer too. */
-    static String water(Animals.Loss loss) {
+    static String water(View view, String tank, Animals.Loss loss) {
         if (loss.water().isEmpty()) {
             return "the water was not followed closely enough to tell what it did.";
         }
-        List<String> out = loss.standingOut().stream().map(AnimalItems::shift).toList();
+        List<String> out = loss.standingOut().stream()
+                .map(s -> shift(view.scale(tank, s.parameter()), s))
+                .toList();
         return out.isEmpty()
                 ? "none of " + Figures.count(loss.water().size(), "test", "tests")
                         + " that could be followed moved or left its range."
                 : String.join("; ", out) + ".";
     }
 
-    private static String shift(Animals.Shift s) {
-        int decimals = s.parameter().decimals();
+    private static String shift(Scale scale, Animals.Shift s) {
+        int decimals = scale.decimals();
         String way = s.moved() ? (s.change() > 0 ? " rose from " : " fell from ") : " went from ";
         String name = Sentences.lower(s.parameter().name());
-        String last = Figures.with(
-                Figures.number(s.last().mid(), decimals), s.parameter().unit());
+        String last = Figures.with(Figures.number(scale.written(s.last().mid()), decimals), scale.label());
         String outside = s.outside()
-                ? ", outside its range (between " + Figures.number(s.lowest(), decimals) + " and "
-                        + Figures.number(s.highest(), decimals) + ")"
+                ? ", outside its range (between " + Figures.number(scale.written(s.lowest()), decimals) + " and "
+                        + Figures.number(scale.written(s.highest()), decimals) + ")"
                 : "";
-        return name + way + Figures.number(s.first().mid(), decimals) + " to " + last + outside;
+        return name + way + Figures.number(scale.written(s.first().mid()), decimals) + " to " + last + outside;
     }
 
     static List<Item> losses(View view) {
@@ -85,14 +95,14 @@ final class AnimalItems {
         List<Row> rows = animals(view).stream()
                 .flatMap(a -> a.losses().stream()
                         .filter(l -> within(view, l.noted().date(), LOSSES_DAYS))
-                        .map(l -> loss(a, l)))
+                        .map(l -> loss(view, a, l)))
                 .toList();
         return rows.isEmpty()
                 ? List.of()
                 : List.of(new TableItem("losses", "Losses of the last year", columns, rows, false, List.of()));
     }
 
-    private static Row loss(Animals animals, Animals.Loss loss) {
+    private static Row loss(View view, Animals animals, Animals.Loss loss) {
         String before = loss.before().stream().map(Remark::text).distinct().collect(Collectors.joining("; "));
         String place = loss.noted().at().place();
         return new Row(
@@ -100,7 +110,7 @@ final class AnimalItems {
                         Cell.words(loss.noted().text()),
                         Cell.words(animals.tank()),
                         new Cell.Day(loss.noted().date()),
-                        Cell.words(Figures.capital(water(loss))),
+                        Cell.words(Figures.capital(water(view, animals.tank(), loss))),
                         Cell.words(before),
                         Cell.words(place)),
                 List.of(place));

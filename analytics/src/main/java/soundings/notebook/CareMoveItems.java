@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import soundings.care.Move;
+import soundings.chemistry.Scale;
 import soundings.log.Reading;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
@@ -25,10 +26,10 @@ final class CareMoveItems {
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no move '" + id + "'; there are "
                         + String.join(", ", all.stream().map(CareMoveItems::id).toList())));
-        return List.of(sides(move, id), said(move));
+        return List.of(sides(view, move, id), said(move));
     }
 
-    private static Item sides(Move move, String id) {
+    private static Item sides(View view, Move move, String id) {
         List<Column> columns = List.of(
                 Column.words("Test"),
                 Column.words(move.from()),
@@ -38,7 +39,9 @@ final class CareMoveItems {
                 Column.words("Difference"),
                 Column.words("To move straight over"),
                 Column.words("Take over it"));
-        List<Row> rows = move.sides().stream().map(CareMoveItems::row).toList();
+        List<Row> rows = move.sides().stream()
+                .map(side -> row(view.scale(move.to(), side.parameter()), side))
+                .toList();
         return new TableItem(
                 id + "-sides",
                 "The two tanks side by side, as last tested by " + Figures.day(move.on()),
@@ -48,19 +51,22 @@ final class CareMoveItems {
                 List.of());
     }
 
-    private static Row row(Move.Side side) {
-        int decimals = side.parameter().decimals();
-        String unit = side.parameter().unit();
+    /** @param scale as the tank it goes to is tested, for both */
+    private static Row row(Scale scale, Move.Side side) {
+        double around = side.to().map(r -> r.amount().about()).orElse(0.0);
         String difference = side.difference().isPresent()
-                ? Figures.with(Figures.change(side.difference().getAsDouble(), decimals), unit)
+                ? Figures.with(
+                        Figures.change(scale.change(side.difference().getAsDouble(), around), scale.decimals()),
+                        scale.label())
                 : "";
-        String most = Figures.with("up to " + Figures.bare(side.most()), unit);
+        double apart = scale.change(side.most(), around);
+        String most = Figures.with("up to " + Figures.number(apart, scale.decimalsOf(apart)), scale.label());
         return new Row(
                 List.of(
                         Cell.words(CareWords.heading(side.parameter())),
-                        value(side.from()),
+                        value(scale, side.from()),
                         day(side.from()),
-                        value(side.to()),
+                        value(scale, side.to()),
                         day(side.to()),
                         Cell.words(difference),
                         judged(side, most),
@@ -81,8 +87,8 @@ final class CareMoveItems {
         };
     }
 
-    private static Cell value(Optional<Reading> reading) {
-        return Cell.words(reading.map(CareWords::figure).orElse("not tested"));
+    private static Cell value(Scale scale, Optional<Reading> reading) {
+        return Cell.words(reading.map(r -> Figures.amount(scale, r.amount())).orElse("not tested"));
     }
 
     private static Cell day(Optional<Reading> reading) {

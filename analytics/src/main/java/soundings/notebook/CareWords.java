@@ -108,9 +108,7 @@ final class CareWords {
     }
 
     static String figure(Reading reading) {
-        return Figures.with(
-                Figures.amount(reading.amount(), reading.parameter().decimals()),
-                reading.parameter().unit());
+        return Figures.amount(reading.scale(), reading.amount());
     }
 
     static String courseName(Course course) {

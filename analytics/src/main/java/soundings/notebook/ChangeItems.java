@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 import soundings.estimate.Estimate;
 import soundings.history.DoseCourse;
 import soundings.history.TankHistory;
@@ -52,16 +53,22 @@ final class ChangeItems {
     private static Optional<Row> row(View view, View.Test test, Estimate estimate, YearMonth month) {
         Parameter parameter = test.parameter();
         return at(estimate, month.minusMonths(1).atEndOfMonth())
+                .map(test.scale()::written)
                 .flatMap(before -> at(estimate, month.atEndOfMonth())
+                        .map(test.scale()::written)
                         .map(now -> new Row(
                                 List.of(
                                         Cell.words(View.name(test.tank())),
                                         new Cell.Words(
                                                 parameter.name(), Tone.PLAIN, view.testId(test.tankName(), parameter)),
-                                        new Cell.Range(before, parameter.decimals(), parameter.unit()),
-                                        new Cell.Range(now, parameter.decimals(), parameter.unit()),
-                                        Cell.words(said(before, now, parameter))),
+                                        level(before, test.scale()),
+                                        level(now, test.scale()),
+                                        Cell.words(said(before, now, test.scale()))),
                                 List.of())));
+    }
+
+    private static Cell level(Interval written, Scale scale) {
+        return new Cell.Range(written, scale.decimals(), scale.label());
     }
 
     private static Optional<Interval> at(Estimate estimate, LocalDate end) {
@@ -72,11 +79,11 @@ final class ChangeItems {
     }
 
     /** A change is told as one only where the two intervals do not hold each other's middle. */
-    private static String said(Interval before, Interval now, Parameter parameter) {
+    private static String said(Interval before, Interval now, Scale scale) {
         boolean risen = now.mid() > before.high() && before.mid() < now.low();
         boolean fallen = now.mid() < before.low() && before.mid() > now.high();
         boolean clear = risen || fallen;
-        String by = Figures.with(Figures.change(now.mid() - before.mid(), parameter.decimals()), parameter.unit());
+        String by = Figures.with(Figures.change(now.mid() - before.mid(), scale.decimals()), scale.label());
         return clear ? by : "no clear change (" + by + ")";
     }
 

@@ -7,6 +7,7 @@ import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Map;
+import soundings.chemistry.Scale;
 import soundings.quantity.Amount;
 import soundings.quantity.Interval;
 
@@ -74,6 +75,27 @@ public final class Figures {
         }
         int digits = 1 - (int) Math.floor(Math.log10(half));
         return Math.max(0, Math.min(most, digits));
+    }
+
+    /** A level and where 9 of 10 such levels lie, as its keeper writes it: {@code 8.1 (7.9 to 8.3) dKH}. */
+    static String level(Scale scale, Interval canonical) {
+        return with(interval(scale.written(canonical), scale.decimals()), scale.label());
+    }
+
+    /** A bound as its keeper writes it, with as few decimals as it needs. */
+    static String bound(Scale scale, double canonical) {
+        double written = scale.written(canonical);
+        return number(written, scale.decimalsOf(written));
+    }
+
+    /** {@code 7 to 9.5 dKH}. */
+    static String bounds(Scale scale, double low, double high) {
+        return with(bound(scale, low) + " to " + bound(scale, high), scale.label());
+    }
+
+    /** {@code below 0.02 mg/L}. */
+    static String amount(Scale scale, Amount canonical) {
+        return with(amount(canonical.on(scale::written), scale.decimals()), scale.label());
     }
 
     public static String unit(String canonical) {

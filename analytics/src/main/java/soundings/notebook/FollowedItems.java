@@ -2,6 +2,7 @@ package soundings.notebook;
 
 import java.util.List;
 import soundings.advice.Followed;
+import soundings.chemistry.Scale;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Row;
 import soundings.quantity.Interval;
@@ -28,7 +29,8 @@ final class FollowedItems {
     }
 
     private static Row row(View view, Followed f) {
-        int decimals = f.parameter().decimals();
+        Scale scale = view.scale(f.tank(), f.parameter());
+        double around = f.levelThen().mid();
         return new Row(
                 List.of(
                         Cell.words(f.additive() + " for "
@@ -42,11 +44,14 @@ final class FollowedItems {
                                         .orElse(", unchanged")),
                         Cell.words(f.kept().words()),
                         Cell.words(Figures.with(
-                                pair(f.levelThen(), f.levelNow(), decimals),
-                                f.parameter().unit())),
+                                pair(scale.written(f.levelThen()), f.levelNow().map(scale::written), scale.decimals()),
+                                scale.label())),
                         Cell.words(Figures.with(
-                                pair(f.driftThen(), f.driftNow(), decimals + 1),
-                                f.parameter().unit()))),
+                                pair(
+                                        scale.change(f.driftThen(), around),
+                                        f.driftNow().map(d -> scale.change(d, around)),
+                                        scale.decimals() + 1),
+                                scale.label()))),
                 List.of());
     }
 

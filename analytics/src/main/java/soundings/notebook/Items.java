@@ -37,6 +37,8 @@ final class Items {
             Offered.whole("set_aside", "readings that were read and not used", IssueItems::setAside),
             Offered.whole("columns", "how each column of the log was read", ReadingItems::columns),
             Offered.whole("sea", "what the open sea holds of what was tested", SeaItems::sea),
+            Offered.whole(
+                    "units", "the unit each test is shown in, where it is not worked out in it", UnitItems::units),
             Offered.whole("constants", "the constants and where they come from", SourceItems::constants),
             Offered.whole("equations", "the published relations and where they hold", SourceItems::equations),
             Offered.whole("ranges_used", "the ranges tests were judged by", SourceItems::targets),

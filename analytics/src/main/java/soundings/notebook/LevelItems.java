@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 import soundings.estimate.Estimate;
 import soundings.history.Point;
 
@@ -52,7 +53,8 @@ final class LevelItems {
                 alternative(test, shown, estimate),
                 from,
                 until,
-                new ChartSpec.Panel(parameter.name(), parameter.unit(), parameter.decimals(), layers.main()),
+                new ChartSpec.Panel(
+                        parameter.name(), test.scale().label(), test.scale().decimals(), layers.main()),
                 layers.strip());
     }
 
@@ -69,9 +71,8 @@ final class LevelItems {
         List<Point> used = shown.stream().filter(Point::used).toList();
         parts.add(Figures.count(used.size(), "reading", "readings") + " from "
                 + Figures.day(shown.get(0).reading().date()) + " to "
-                + Figures.day(shown.get(shown.size() - 1).reading().date()) + extent(used, parameter));
-        estimate.ifPresent(e -> parts.add("estimated level at the end "
-                + Figures.with(Figures.interval(e.level(), parameter.decimals()), parameter.unit())));
+                + Figures.day(shown.get(shown.size() - 1).reading().date()) + extent(used, test.scale()));
+        estimate.ifPresent(e -> parts.add("estimated level at the end " + Figures.level(test.scale(), e.level())));
         int aside = shown.size() - used.size();
         if (aside > 0) {
             parts.add(Figures.count(aside, "reading", "readings") + " set aside");
@@ -79,16 +80,17 @@ final class LevelItems {
         return parameter.name() + ": " + String.join("; ", parts) + ".";
     }
 
-    private static String extent(List<Point> used, Parameter parameter) {
+    private static String extent(List<Point> used, Scale scale) {
         if (used.isEmpty()) {
             return "";
         }
-        var values =
-                used.stream().mapToDouble(p -> p.reading().amount().about()).summaryStatistics();
+        var values = used.stream()
+                .mapToDouble(p -> scale.written(p.reading().amount().about()))
+                .summaryStatistics();
         return ", "
                 + Figures.with(
-                        Figures.number(values.getMin(), parameter.decimals()) + " to "
-                                + Figures.number(values.getMax(), parameter.decimals()),
-                        parameter.unit());
+                        Figures.number(values.getMin(), scale.decimals()) + " to "
+                                + Figures.number(values.getMax(), scale.decimals()),
+                        scale.label());
     }
 }

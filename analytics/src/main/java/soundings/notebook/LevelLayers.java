@@ -20,7 +20,8 @@ record LevelLayers(
     List<Layer> main() {
         List<Layer> layers = new ArrayList<>();
         view.target(test.tankName(), test.parameter())
-                .ifPresent(t -> layers.add(new Layer.Target("range to keep", new ChartSpec.Within(t.low(), t.high()))));
+                .ifPresent(t -> layers.add(
+                        new Layer.Target("range to keep", new ChartSpec.Within(shown(t.low()), shown(t.high())))));
         waterChanges().ifPresent(layers::add);
         estimate.ifPresent(e -> curves(e, layers));
         marks("reading", Layer.Shape.DOT, p -> p.used() && !limit(p)).ifPresent(layers::add);
@@ -30,6 +31,11 @@ record LevelLayers(
                 .ifPresent(layers::add);
         marks("set aside", Layer.Shape.CROSS, p -> !p.used() || doubted(p)).ifPresent(layers::add);
         return layers;
+    }
+
+    /** As the keeper writes it. */
+    private double shown(double canonical) {
+        return test.scale().written(canonical);
     }
 
     private void curves(Estimate e, List<Layer> layers) {
@@ -74,15 +80,16 @@ record LevelLayers(
         return kept;
     }
 
-    private static List<Layer.Span> spans(List<Estimate.Day> days) {
+    private List<Layer.Span> spans(List<Estimate.Day> days) {
         return days.stream()
-                .map(d -> new Layer.Span(d.date(), d.level().low(), d.level().high()))
+                .map(d -> new Layer.Span(
+                        d.date(), shown(d.level().low()), shown(d.level().high())))
                 .toList();
     }
 
-    private static List<ChartSpec.At> points(List<Estimate.Day> days) {
+    private List<ChartSpec.At> points(List<Estimate.Day> days) {
         return days.stream()
-                .map(d -> new ChartSpec.At(d.date(), d.level().mid()))
+                .map(d -> new ChartSpec.At(d.date(), shown(d.level().mid())))
                 .toList();
     }
 
@@ -114,9 +121,9 @@ record LevelLayers(
                         b -> new Layer.Span(reading.date(), b.low(), b.high()));
         return new Layer.Mark(
                 reading.date(),
-                about,
-                bar.low(),
-                bar.high(),
+                shown(about),
+                shown(bar.low()),
+                shown(bar.high()),
                 title(point),
                 reading.at().place());
     }
@@ -133,9 +140,7 @@ record LevelLayers(
 
     private String title(Point point) {
         Reading reading = point.reading();
-        String figure = Figures.with(
-                Figures.amount(reading.amount(), test.parameter().decimals()),
-                test.parameter().unit());
+        String figure = Figures.amount(test.scale(), reading.amount());
         String why = point.used()
                 ? doubt(point).map(d -> ", set aside: " + d).orElse("")
                 : ", set aside: " + point.because();

@@ -81,7 +81,7 @@ final class MentorItems {
                                 r.written().tank().isBlank()
                                         ? "all"
                                         : r.written().tank()),
-                        Cell.words(r.target().map(MentorItems::range).orElseGet(() -> asWritten(r))),
+                        Cell.words(r.target().map(t -> range(view, t)).orElseGet(() -> asWritten(r))),
                         Cell.words(r.written().why()),
                         Cell.words(whose(r.written().by())),
                         r.written().on().<Cell>map(Cell.Day::new).orElse(Cell.NOTHING),
@@ -90,10 +90,8 @@ final class MentorItems {
                 List.of());
     }
 
-    private static String range(Setup.Target t) {
-        return Figures.with(
-                Figures.bare(t.low()) + " to " + Figures.bare(t.high()),
-                t.parameter().unit());
+    private static String range(View view, Setup.Target t) {
+        return Figures.bounds(view.scale(t.tank(), t.parameter()), t.low(), t.high());
     }
 
     private static String asWritten(MentorRange r) {

@@ -68,7 +68,7 @@ final class Model {
         model.put("key", test.parameter().id());
         model.put("name", test.parameter().name());
         model.put("id", view.testId(test.tankName(), test.parameter()));
-        model.put("unit", Figures.unit(test.parameter().unit()));
+        model.put("unit", Figures.unit(test.scale().label()));
         model.put("kind", test.parameter().kind().name().toLowerCase(java.util.Locale.ROOT));
         model.put("finding", Sentences.finding(view, test));
         model.put(
@@ -76,10 +76,6 @@ final class Model {
                 view.judgement(test.tankName(), test.parameter())
                         .map(Judgement::because)
                         .map(Text::sentence)
-                        .map(s -> s
-                                + OwnUnit.sentence(view, test.tankName(), test.parameter())
-                                        .map(own -> " " + own)
-                                        .orElse(""))
                         .orElse(""));
         model.put(
                 "verdict",

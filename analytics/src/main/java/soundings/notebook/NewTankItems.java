@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import soundings.care.Clearing;
 import soundings.care.NewTank;
+import soundings.chemistry.Scale;
 import soundings.log.Reading;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
@@ -44,7 +46,7 @@ final class NewTankItems {
             return Optional.empty();
         }
         Optional<ChartSpec.Panel> nitrate = line(tank.clearings().get(2), Layer.Stroke.SOLID)
-                .map(layers -> new ChartSpec.Panel("Nitrate", "mg/L", 0, layers));
+                .map(layers -> panel(tank.clearings().subList(2, 3), layers));
         LocalDate until = tank.since().equals(tank.asOf()) ? tank.asOf().plusDays(1) : tank.asOf();
         return Optional.of(new ChartItem(
                 new ChartSpec.TimeChart(
@@ -54,9 +56,24 @@ final class NewTankItems {
                                 + ". " + CareWords.newTank(tank),
                         tank.since(),
                         until,
-                        new ChartSpec.Panel("Ammonia, nitrite", "mg/L", 2, main),
+                        panel(tank.clearings().subList(0, 2), main),
                         nitrate),
                 places(tank)));
+    }
+
+    /** One unit on the axis where the tests share it, each its own beside its name where they do not. */
+    private static ChartSpec.Panel panel(List<Clearing> shown, List<Layer> layers) {
+        List<Scale> scales = shown.stream()
+                .flatMap(c -> c.last().stream())
+                .map(Reading::scale)
+                .toList();
+        boolean shared = scales.stream().map(Scale::label).distinct().count() == 1;
+        String label = scales.stream()
+                .map(s -> CareWords.name(s.parameter()) + (shared ? "" : " (" + Figures.unit(s.label()) + ")"))
+                .collect(Collectors.joining(", "));
+        int decimals = scales.stream().mapToInt(Scale::decimals).max().orElse(2);
+        return new ChartSpec.Panel(
+                Figures.capital(label), shared ? scales.get(0).label() : "", decimals, layers);
     }
 
     private static List<String> places(NewTank tank) {
@@ -71,7 +88,8 @@ final class NewTankItems {
         }
         String name = CareWords.name(clearing.parameter());
         List<ChartSpec.At> points = tests.stream()
-                .map(r -> new ChartSpec.At(r.date(), r.amount().about()))
+                .map(r ->
+                        new ChartSpec.At(r.date(), r.scale().written(r.amount().about())))
                 .toList();
         List<Layer.Mark> marks = tests.stream().map(NewTankItems::mark).toList();
         return Optional.of(List.of(
@@ -79,7 +97,7 @@ final class NewTankItems {
     }
 
     private static Layer.Mark mark(Reading reading) {
-        double about = reading.amount().about();
+        double about = reading.scale().written(reading.amount().about());
         String title = Figures.day(reading.date()) + ": " + CareWords.name(reading.parameter()) + " "
                 + CareWords.figure(reading) + ", " + reading.at().place();
         return new Layer.Mark(

@@ -3,6 +3,7 @@ package soundings.notebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import soundings.chemistry.Scale;
 import soundings.chemistry.TargetRange;
 import soundings.estimate.Estimate;
 import soundings.history.TankHistory;
@@ -16,22 +17,26 @@ final class RangeItems {
         List<ChartSpec.RangeChart.Entry> entries = new ArrayList<>();
         tank.series()
                 .forEach(series -> view.estimate(tankName, series.parameter())
-                        .flatMap(e -> view.target(tankName, series.parameter()).flatMap(t -> entry(e, t)))
+                        .flatMap(e ->
+                                view.target(tankName, series.parameter()).flatMap(t -> entry(series.scale(), e, t)))
                         .ifPresent(entries::add));
         return entries.size() < 2 ? List.of() : List.of(new ChartItem(chart(view, tank, entries), List.of()));
     }
 
-    private static Optional<ChartSpec.RangeChart.Entry> entry(Estimate e, TargetRange target) {
+    private static Optional<ChartSpec.RangeChart.Entry> entry(Scale scale, Estimate e, TargetRange target) {
         if (target.high() <= target.low()) {
             return Optional.empty();
         }
-        int decimals = e.parameter().decimals();
-        String title = e.parameter().name() + ": "
-                + Figures.with(
-                        Figures.interval(e.level(), decimals), e.parameter().unit()) + ", range "
-                + Figures.bare(target.low()) + " to " + Figures.bare(target.high());
+        String title = e.parameter().name() + ": " + Figures.level(scale, e.level()) + ", range "
+                + Figures.bounds(scale, target.low(), target.high());
         return Optional.of(new ChartSpec.RangeChart.Entry(
-                e.parameter().name(), e.parameter().unit(), decimals, e.level(), target.low(), target.high(), title));
+                e.parameter().name(),
+                scale.label(),
+                scale.decimals(),
+                scale.written(e.level()),
+                scale.written(target.low()),
+                scale.written(target.high()),
+                title));
     }
 
     private static ChartSpec chart(View view, TankHistory tank, List<ChartSpec.RangeChart.Entry> entries) {

@@ -9,6 +9,7 @@ import soundings.chemistry.Ions;
 import soundings.chemistry.NaturalSeawater;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
+import soundings.chemistry.Scale;
 import soundings.chemistry.TraceFigure;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
@@ -26,7 +27,7 @@ final class SeaItems {
         List<Row> rows = view.tests().stream()
                 .map(View.Test::parameter)
                 .distinct()
-                .flatMap(p -> row(p, reference).stream())
+                .flatMap(p -> row(view.scale(p), reference).stream())
                 .toList();
         List<Column> columns = List.of(
                 Column.words("Test"),
@@ -38,25 +39,25 @@ final class SeaItems {
                         "sea", "What the open sea holds of what was tested", columns, rows, true, List.of()));
     }
 
-    private static Optional<Row> row(Parameter parameter, Reference reference) {
+    private static Optional<Row> row(Scale scale, Reference reference) {
+        Parameter parameter = scale.parameter();
         OptionalDouble steady = NaturalSeawater.level(parameter, Ions.STANDARD, reference);
         return steady.isPresent()
                 ? Optional.of(row(
-                        parameter,
-                        exactly(steady.getAsDouble()),
-                        SourceItems.citation(reference, REFERENCE_COMPOSITION)))
+                        scale, exactly(steady.getAsDouble()), SourceItems.citation(reference, REFERENCE_COMPOSITION)))
                 : NaturalSeawater.spread(parameter, Ions.STANDARD, reference)
-                        .map(spread -> row(parameter, spread, compilations(parameter, reference)));
+                        .map(spread -> row(scale, spread, compilations(parameter, reference)));
     }
 
     private static Interval exactly(double value) {
         return new Interval(value, value, value);
     }
 
-    private static Row row(Parameter parameter, Interval value, String whose) {
+    private static Row row(Scale scale, Interval canonical, String whose) {
+        Interval value = scale.written(canonical);
         int decimals = Math.max(Figures.decimals(value, 3), 0);
-        String unit = Figures.unit(parameter.unit());
-        List<Cell> cells = new ArrayList<>(List.of(Cell.words(parameter.name())));
+        String unit = Figures.unit(scale.label());
+        List<Cell> cells = new ArrayList<>(List.of(Cell.words(scale.parameter().name())));
         cells.add(
                 value.high() > value.low()
                         ? new Cell.Range(value, decimals, unit)

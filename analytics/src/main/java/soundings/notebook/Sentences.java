@@ -6,6 +6,7 @@ import soundings.advice.Judgement;
 import soundings.advice.Recommendation;
 import soundings.advice.Verdict;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 import soundings.estimate.Estimate;
 import soundings.estimate.NotEnough;
 import soundings.quantity.Interval;
@@ -18,53 +19,53 @@ final class Sentences {
     static String finding(View view, View.Test test) {
         Optional<Judgement> judgement = view.judgement(test.tankName(), test.parameter());
         return view.outcome(test.tankName(), test.parameter())
-                .map(o -> o.match(e -> known(e, judgement), n -> unknown(n)))
+                .map(o -> o.match(e -> known(test.scale(), e, judgement), n -> unknown(n)))
                 .orElse(test.parameter().name() + ": no usable reading this far.");
     }
 
-    private static String known(Estimate estimate, Optional<Judgement> judgement) {
+    private static String known(Scale scale, Estimate estimate, Optional<Judgement> judgement) {
         Parameter parameter = estimate.parameter();
-        String use = use(estimate);
+        String use = use(scale, estimate);
         return judgement
                 .map(j -> parameter.name() + " is " + verb(j.verdict()) + (use.isEmpty() ? "." : ": " + use + "."))
-                .orElse(parameter.name() + ": " + level(estimate) + (use.isEmpty() ? "." : "; " + use + "."));
+                .orElse(parameter.name() + ": " + level(scale, estimate) + (use.isEmpty() ? "." : "; " + use + "."));
     }
 
     private static String verb(Verdict verdict) {
         return verdict == Verdict.CANNOT_TELL ? "not clear yet" : verdict.words();
     }
 
-    private static String level(Estimate e) {
-        return Figures.with(
-                        Figures.number(e.level().mid(), e.parameter().decimals()),
-                        e.parameter().unit()) + " on " + Figures.day(e.asOf()) + " (between "
-                + span(e.level(), e.parameter().decimals()) + ")";
+    private static String level(Scale scale, Estimate e) {
+        Interval level = scale.written(e.level());
+        return Figures.with(Figures.number(level.mid(), scale.decimals()), scale.label()) + " on "
+                + Figures.day(e.asOf()) + " (between " + span(level, scale.decimals()) + ")";
     }
 
     private static String span(Interval value, int decimals) {
         return Figures.number(value.low(), decimals) + " and " + Figures.number(value.high(), decimals);
     }
 
-    private static String use(Estimate e) {
+    private static String use(Scale scale, Estimate e) {
         if (!e.parameter().balances()) {
             return "";
         }
-        Optional<Interval> used = View.use(e);
-        int decimals =
-                used.map(u -> Figures.decimals(u, e.parameter().decimals() + 1)).orElse(0);
+        double level = e.level().mid();
+        Optional<Interval> used = View.use(e).map(u -> scale.change(u, level));
+        int decimals = used.map(u -> Figures.decimals(u, scale.decimals() + 1)).orElse(0);
         return used.map(u -> u.mid() < 0
-                        ? "it gains " + rate(u.times(-1), decimals, e)
-                        : "the tank uses " + rate(u, decimals, e) + dosed(e, decimals))
+                        ? "it gains " + rate(u.times(-1), decimals, scale)
+                        : "the tank uses " + rate(u, decimals, scale)
+                                + dosed(scale.change(e.dosedPerDay(), level), decimals))
                 .orElse("");
     }
 
-    private static String rate(Interval u, int decimals, Estimate e) {
-        return Figures.with(Figures.number(u.mid(), decimals), e.parameter().unit()) + " a day ("
-                + Figures.span(u, decimals) + ")";
+    private static String rate(Interval u, int decimals, Scale scale) {
+        return Figures.with(Figures.number(u.mid(), decimals), scale.label()) + " a day (" + Figures.span(u, decimals)
+                + ")";
     }
 
-    private static String dosed(Estimate e, int decimals) {
-        return e.dosedPerDay() > 0 ? " and the dose puts in " + Figures.number(e.dosedPerDay(), decimals) : "";
+    private static String dosed(double perDay, int decimals) {
+        return perDay > 0 ? " and the dose puts in " + Figures.number(perDay, decimals) : "";
     }
 
     private static String unknown(NotEnough n) {
@@ -73,12 +74,12 @@ final class Sentences {
     }
 
     /** A dose proposal as an order in one line. */
-    static String order(Recommendation r) {
+    static String order(Recommendation r, Scale scale) {
         String name = r.additive().isEmpty()
                 ? "the " + r.parameter().name().toLowerCase(java.util.Locale.ROOT) + " dose"
                 : r.additive();
         List<String> parts = new java.util.ArrayList<>();
-        r.pause().ifPresent(p -> parts.add(pause(r, p, name)));
+        r.pause().ifPresent(p -> parts.add(pause(scale, p, name)));
         r.proposedMlPerDay()
                 .ifPresent(p -> parts.add((r.pause().isPresent() ? "then set " : "set ") + name + " to "
                         + Figures.number(p.mid(), millilitres(p)) + " mL a day" + present(r, millilitres(p))));
@@ -89,14 +90,12 @@ final class Sentences {
         return Figures.capital(String.join("; ", parts));
     }
 
-    private static String pause(Recommendation r, Recommendation.Pause p, String name) {
+    private static String pause(Scale scale, Recommendation.Pause p, String name) {
         String meanwhile = p.mlPerDay() > 0
                 ? "only " + Figures.number(p.mlPerDay(), p.mlPerDay() < 10 ? 2 : 1) + " mL a day of " + name
                 : "no " + name;
         return meanwhile + " for about " + p.wholeDays() + " days, until the test reads "
-                + Figures.with(
-                        Figures.number(p.goal(), Figures.bareDecimals(p.goal())),
-                        r.parameter().unit());
+                + Figures.with(Figures.bound(scale, p.goal()), scale.label());
     }
 
     private static String present(Recommendation r, int decimals) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import soundings.chemistry.Constant;
 import soundings.chemistry.Reference;
+import soundings.chemistry.Scale;
 import soundings.findings.Provenance;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
@@ -78,9 +79,9 @@ final class SourceItems {
                                 List.of(
                                         Cell.words(View.name(test.tank())),
                                         Cell.words(test.parameter().name()),
-                                        new Cell.Number(t.low(), Figures.bareDecimals(t.low()), ""),
-                                        new Cell.Number(t.high(), Figures.bareDecimals(t.high()), ""),
-                                        Cell.words(Figures.unit(test.parameter().unit())),
+                                        bound(test.scale(), t.low()),
+                                        bound(test.scale(), t.high()),
+                                        Cell.words(Figures.unit(test.scale().label())),
                                         Cell.words(citation(view.findings().reference(), t.source()))),
                                 List.of())))
                 .toList();
@@ -88,6 +89,11 @@ final class SourceItems {
                 ? List.of()
                 : List.of(new TableItem(
                         "ranges-used", "The range each test is judged by", columns, rows, true, List.of()));
+    }
+
+    private static Cell bound(Scale scale, double canonical) {
+        double written = scale.written(canonical);
+        return new Cell.Number(written, scale.decimalsOf(written), "");
     }
 
     static List<Item> provenance(View view) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import soundings.advice.Judgement;
 import soundings.advice.Verdict;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 import soundings.estimate.Estimate;
 import soundings.history.Point;
 import soundings.log.AsWritten;
@@ -64,17 +65,16 @@ final class SummaryItems {
                 .<Cell>map(j -> new Cell.Words(j.verdict().words(), view.tone(j), id))
                 .orElse(Cell.words(estimate.isPresent() ? "" : "too little")));
         Optional<Estimate> shown = estimate.filter(e -> !isByLastReading(parameter, judgement));
-        cells.add(shown.map(e -> range(e.level(), parameter.decimals(), parameter))
-                .orElse(last(test)));
+        Scale scale = test.scale();
+        cells.add(shown.map(e -> range(scale.written(e.level()), scale)).orElse(last(test)));
         cells.add(shown.filter(e -> parameter.balances())
-                .flatMap(View::use)
-                .map(u -> use(u, parameter))
+                .flatMap(e -> View.use(e).map(u -> scale.change(u, e.level().mid())))
+                .map(u -> use(u, scale))
                 .orElse(Cell.NOTHING));
-        cells.add(shown.map(e -> range(e.driftOver(30), parameter.decimals(), parameter))
+        cells.add(shown.map(e -> range(scale.change(e.driftOver(30), e.level().mid()), scale))
                 .orElse(Cell.NOTHING));
         cells.add(view.target(test.tankName(), parameter)
-                .map(t -> Cell.words(
-                        Figures.with(Figures.bare(t.low()) + " to " + Figures.bare(t.high()), parameter.unit())))
+                .map(t -> Cell.words(Figures.bounds(scale, t.low(), t.high())))
                 .orElse(Cell.NOTHING));
         cells.add(spark(view, test, table));
         cells.add(judgement.map(SummaryItems::sure).orElse(Cell.NOTHING));
@@ -99,20 +99,20 @@ final class SummaryItems {
     }
 
     /** What comes in otherwise than by a dose is a gain, and is called so. */
-    private static Cell use(Interval use, Parameter parameter) {
-        int decimals = Figures.decimals(use, parameter.decimals() + 1);
+    private static Cell use(Interval use, Scale scale) {
+        int decimals = Figures.decimals(use, scale.decimals() + 1);
         boolean shows = Math.abs(use.mid()) >= 0.5 * Math.pow(10, -decimals);
         return use.mid() < 0 && shows
-                ? new Cell.Range(use.times(-1), decimals, Figures.unit(parameter.unit()) + " gained")
-                : new Cell.Range(use, decimals, parameter.unit());
+                ? new Cell.Range(use.times(-1), decimals, Figures.unit(scale.label()) + " gained")
+                : new Cell.Range(use, decimals, scale.label());
     }
 
     static List<AsWritten> places(View.Test test) {
         return test.series().used().stream().map(p -> p.reading().at()).toList();
     }
 
-    private static Cell range(Interval value, int most, Parameter parameter) {
-        return new Cell.Range(value, Figures.decimals(value, most), parameter.unit());
+    private static Cell range(Interval written, Scale scale) {
+        return new Cell.Range(written, Figures.decimals(written, scale.decimals()), scale.label());
     }
 
     private static Cell last(View.Test test) {
@@ -120,32 +120,33 @@ final class SummaryItems {
         return used.isEmpty()
                 ? Cell.NOTHING
                 : Cell.words("last "
-                        + Figures.with(
-                                Figures.amount(
-                                        used.get(used.size() - 1).reading().amount(),
-                                        test.parameter().decimals()),
-                                test.parameter().unit()));
+                        + Figures.amount(
+                                test.scale(),
+                                used.get(used.size() - 1).reading().amount()));
     }
 
     private static Cell spark(View view, View.Test test, String table) {
         List<Point> used = test.series().used();
         List<ChartSpec.At> points = used.subList(Math.max(0, used.size() - SPARK_POINTS), used.size()).stream()
                 .map(p -> new ChartSpec.At(
-                        p.reading().date(), p.reading().amount().about()))
+                        p.reading().date(),
+                        test.scale().written(p.reading().amount().about())))
                 .toList();
         if (points.size() < 2) {
             return Cell.NOTHING;
         }
         Parameter parameter = test.parameter();
+        Scale scale = test.scale();
         return new Cell.Spark(new ChartSpec.SparkLine(
                 table + "-spark-" + view.testId(test.tankName(), parameter),
                 parameter.name(),
                 "The last " + points.size() + " readings, from "
-                        + Figures.number(points.get(0).value(), parameter.decimals()) + " to "
-                        + Figures.number(points.get(points.size() - 1).value(), parameter.decimals()),
-                parameter.unit(),
-                parameter.decimals(),
+                        + Figures.number(points.get(0).value(), scale.decimals()) + " to "
+                        + Figures.number(points.get(points.size() - 1).value(), scale.decimals()),
+                scale.label(),
+                scale.decimals(),
                 points,
-                view.target(test.tankName(), parameter).map(t -> new ChartSpec.Within(t.low(), t.high()))));
+                view.target(test.tankName(), parameter)
+                        .map(t -> new ChartSpec.Within(scale.written(t.low()), scale.written(t.high())))));
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import soundings.advice.Judgement;
 import soundings.advice.Recommendation;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 import soundings.chemistry.TargetRange;
 import soundings.estimate.Estimate;
 import soundings.estimate.Outcome;
@@ -70,6 +71,27 @@ record View(Findings findings, Map<String, String> tankIds) {
                         + "'; there are "
                         + String.join(
                                 ", ", all.stream().map(s -> s.parameter().id()).toList())));
+    }
+
+    /** What a tank's test is shown in: as its keeper writes it. */
+    Scale scale(String tank, Parameter parameter) {
+        return tanks().stream()
+                .filter(t -> t.tank().equals(tank))
+                .flatMap(t -> t.findSeries(parameter).stream())
+                .findFirst()
+                .map(Series::scale)
+                .orElseGet(() -> findings.reference().canonicalScale(parameter));
+    }
+
+    /** What a test is shown in where it is told of no one tank: the scale all tanks share, else the canonical one. */
+    Scale scale(Parameter parameter) {
+        List<Scale> scales = tests().stream()
+                .filter(t -> t.parameter().equals(parameter))
+                .map(Test::scale)
+                .toList();
+        return scales.stream().map(Scale::id).distinct().count() == 1
+                ? scales.get(0)
+                : findings.reference().canonicalScale(parameter);
     }
 
     /** Whether the report has a part on this test, for links to lead to. */
@@ -142,6 +164,10 @@ record View(Findings findings, Map<String, String> tankIds) {
 
         Parameter parameter() {
             return series.parameter();
+        }
+
+        Scale scale() {
+            return series.scale();
         }
     }
 }

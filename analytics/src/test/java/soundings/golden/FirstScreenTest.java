@@ -97,14 +97,12 @@ class FirstScreenTest {
      * 40.078, O 15.999, IUPAC standard atomic weights; two charges).
      */
     @Test
-    void a_level_is_told_again_in_the_unit_the_keeper_writes() {
-        String alkalinity = page(Sampled.findings("club log.xlsx"))
-                .select("#tank-frag-shelf-alkalinity")
-                .text();
+    void a_unit_shown_is_told_once_beside_the_one_worked_out_in() {
+        String units = page(Sampled.findings("club log.xlsx")).select("#units").text();
 
-        double report = figure(alkalinity, "The level is ([0-9.]+) dKH");
-        double own = figure(alkalinity, "In meq/L, as you write it: the level is ([0-9.]+)");
-        assertThat(report / own).isCloseTo(2.804, within(0.02));
+        double shown = figure(units, "([0-9.]+) meq/L is [0-9.]+ dKH");
+        double worked = figure(units, "[0-9.]+ meq/L is ([0-9.]+) dKH");
+        assertThat(worked / shown).isCloseTo(2.804, within(0.02));
     }
 
     private static double figure(String text, String pattern) {

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 import soundings.history.Point;
 import soundings.history.Series;
 import soundings.history.TankHistory;
@@ -60,7 +60,7 @@ public final class Months {
                 if (exact.isPresent() && !month.isBefore(from) && !month.isAfter(until)) {
                     months.append(month.toString());
                     tests.append(series.parameter().id());
-                    values.append(exact.get());
+                    values.append(series.scale().written(exact.get()));
                 }
             }
         }
@@ -71,8 +71,8 @@ public final class Months {
     private static List<Column> columns(List<Series> series) {
         List<Column> columns = new ArrayList<>(List.of(Column.words("Month")));
         for (Series one : series) {
-            Parameter p = one.parameter();
-            columns.add(new Column(p.name(), p.unit(), Kind.NUMBER, p.decimals()));
+            Scale scale = one.scale();
+            columns.add(new Column(one.parameter().name(), scale.label(), Kind.NUMBER, scale.decimals()));
         }
         return columns;
     }
@@ -85,7 +85,7 @@ public final class Months {
             cells.add(
                     mean == null || mean.isNaN()
                             ? Cell.NOTHING
-                            : new Cell.Number(mean, one.parameter().decimals(), ""));
+                            : new Cell.Number(mean, one.scale().decimals(), ""));
         }
         return new Row(cells, List.of());
     }
