@@ -18,7 +18,7 @@ final class LogOptions {
     @Option(names = "--password", paramLabel = "WORD", description = "the password of a protected workbook")
     private Optional<String> password = Optional.empty();
 
-    @Option(names = "--quiet", description = "say only what could not be done")
+    @Option(names = "--quiet", description = "say nothing but the files written and what could not be done")
     private boolean quiet;
 
     Optional<Path> setup() {

@@ -44,7 +44,6 @@ public final class Main implements Runnable {
     private @Nullable CommandSpec spec;
 
     public static void main(String[] args) {
-        ShortRun.of(args).ifPresent(System::exit);
         // POI logs through Log4j, Tablesaw through SLF4J; a keeper wants neither on the screen.
         System.setProperty("java.awt.headless", "true");
         Locale.setDefault(Locale.ROOT);

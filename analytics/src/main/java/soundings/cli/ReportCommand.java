@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import soundings.notebook.Notebooks;
 import soundings.setup.Settings;
 import soundings.xlsx.XlsxReport;
 
@@ -75,9 +76,14 @@ final class ReportCommand implements Callable<Integer> {
         return worst;
     }
 
-    /** Loads what writing the workbook needs beside the reading; where that fails, the writing itself will say why. */
+    /** Loads what the notebook and its workbook need beside the reading; where that fails, the work itself will say why. */
     private static void readyTheWriting() {
-        Thread readying = new Thread(XlsxReport::prepare, "readying");
+        Thread readying = new Thread(
+                () -> {
+                    Notebooks.prepare();
+                    XlsxReport.prepare();
+                },
+                "readying");
         readying.setDaemon(true);
         readying.start();
     }

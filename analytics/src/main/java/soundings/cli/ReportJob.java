@@ -24,7 +24,8 @@ final class ReportJob {
     private final Console console;
     private final Asked asked;
     private final Outputs outputs;
-    private final Reference reference = ReferenceTables.load();
+    /** Loaded beside the reading of the log. */
+    private final CompletableFuture<Reference> reference = CompletableFuture.supplyAsync(ReferenceTables::load);
 
     ReportJob(Console console, Asked asked) {
         this.console = console;
@@ -81,7 +82,7 @@ final class ReportJob {
                 opened.setup(),
                 provenance(opened),
                 new Analysis.Given(
-                        reference,
+                        joined(reference),
                         asked.settings(),
                         reports(log).notes(asked.settings().month())));
         Checks.somethingToReport(findings, asked.settings().month(), log);
@@ -121,9 +122,9 @@ final class ReportJob {
         return new EarlierReports(asked.out().orElseGet(() -> Folders.of(log)), Opened.stem(log), console);
     }
 
-    private static Path joined(CompletableFuture<Path> written) {
+    private static <T> T joined(CompletableFuture<T> other) {
         try {
-            return written.join();
+            return other.join();
         } catch (CompletionException e) {
             throw e.getCause() instanceof RuntimeException cause ? cause : e;
         }

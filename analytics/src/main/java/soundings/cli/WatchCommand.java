@@ -40,7 +40,7 @@ final class WatchCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", description = "where to write (default: beside the log)")
     private Optional<Path> out = Optional.empty();
 
-    @Option(names = "--quiet", description = "say only what could not be done")
+    @Option(names = "--quiet", description = "say nothing but the files written and what could not be done")
     private boolean quiet;
 
     private final Map<Path, String> reported = new HashMap<>();

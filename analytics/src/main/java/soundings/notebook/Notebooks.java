@@ -1,8 +1,10 @@
 package soundings.notebook;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import soundings.findings.Findings;
+import soundings.notebook.table.Months;
 import soundings.template.Printed;
 import soundings.template.Source;
 import soundings.template.TemplateProblem;
@@ -20,6 +22,12 @@ public final class Notebooks {
                 Model.of(view),
                 Items.ALL.stream().map(Offered::signature).toList());
         return MarkdownReading.of(printed.markdown(), index -> items(template, printed, index, view));
+    }
+
+    /** Loads what running a notebook needs, for those who have something else to wait for. */
+    public static void prepare() {
+        Templates.print(new Source("nothing", "", true), Map.of(), List.of());
+        Months.prepare();
     }
 
     /** What a template may ask for, for the notebook guide and for messages: notation and what it answers. */

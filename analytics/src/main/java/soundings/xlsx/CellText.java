@@ -16,8 +16,15 @@ public final class CellText {
 
     /** The text as a cell can hold it. */
     public static String holdable(String text) {
-        String clean = HALF.matcher(NOT_XML.matcher(text).replaceAll("\uFFFD")).replaceAll("\uFFFD");
+        String clean = plain(text)
+                ? text
+                : HALF.matcher(NOT_XML.matcher(text).replaceAll("\uFFFD")).replaceAll("\uFFFD");
         return clean.length() <= LONGEST ? clean : clean.substring(0, LONGEST - 1) + "\u2026";
+    }
+
+    /** Whether every sign is one that any file can hold; nearly all cells' are. */
+    private static boolean plain(String text) {
+        return text.chars().allMatch(c -> c >= ' ' && c < Character.MIN_SURROGATE);
     }
 
     /** Whether a spreadsheet that reads this text from a copy, an export or a paste might take it for a formula. */

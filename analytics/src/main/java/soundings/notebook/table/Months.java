@@ -64,8 +64,17 @@ public final class Months {
                 }
             }
         }
+        return means(months, tests, values);
+    }
+
+    private static Table means(StringColumn months, StringColumn tests, DoubleColumn values) {
         Table readings = Table.create("readings", months, tests, values);
         return readings.isEmpty() ? readings : readings.pivot("month", "test", "value", AggregateFunctions.mean);
+    }
+
+    /** Loads what working out the means needs. */
+    public static void prepare() {
+        means(StringColumn.create("month", ""), StringColumn.create("test", ""), DoubleColumn.create("value", 0.0));
     }
 
     private static List<Column> columns(List<Series> series) {
