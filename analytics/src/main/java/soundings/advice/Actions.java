@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -23,6 +22,9 @@ import soundings.quantity.Interval;
 final class Actions {
     /** Volumes nearer than this are one. */
     private static final double SAME = 0.005;
+
+    /** The use, the dose that keeps the level, where it goes: what else is known stands with the evidence. */
+    private static final int FIRST_REASONS = 3;
 
     private Actions() {}
 
@@ -53,7 +55,7 @@ final class Actions {
                 .collect(Collectors.groupingBy(m -> m.tank().tank(), LinkedHashMap::new, Collectors.toList()))
                 .values()
                 .forEach(tank -> Watching.stale(tank).ifPresent(actions::add));
-        supplies.forEach(s -> actions.addAll(SupplyActions.of(s, history.asOf())));
+        actions.addAll(SupplyActions.of(supplies, history.asOf()));
         history.tanks().forEach(t -> actions.addAll(unknown(t, history)));
         return ranked(actions);
     }
@@ -95,21 +97,22 @@ final class Actions {
                 r.tank(),
                 Optional.of(r.parameter()),
                 order(r, scale),
-                Stream.concat(r.why().stream(), Watching.order(r, all).stream()).toList(),
+                steps(r),
+                Stream.concat(r.why().stream().limit(FIRST_REASONS), Watching.order(r, all).stream())
+                        .toList(),
                 Math.max(leaves, 0.9),
                 Cautions.of(r.parameter()),
                 r.restsOn());
     }
 
     private static String order(Recommendation r, Scale scale) {
-        List<String> parts = new ArrayList<>();
-        r.pause().ifPresent(p -> parts.add(pause(r, p, scale)));
-        if (r.pause().isEmpty()) {
-            r.proposedMlPerDay().ifPresent(p -> parts.add(daily(r, p)));
-        }
-        r.correction().ifPresent(c -> parts.add((parts.isEmpty() ? "" : "besides, ") + correction(r, c)));
-        String order = String.join("; ", parts);
-        return order.substring(0, 1).toUpperCase(Locale.ROOT) + order.substring(1);
+        return Phrases.capital(r.pause()
+                .map(p -> pause(r, p, scale))
+                .or(() -> r.proposedMlPerDay().map(p -> daily(r, p)))
+                .orElseGet(() -> r.correction()
+                        .map(c -> "raise " + Phrases.name(r.parameter()) + " with " + Phrases.ml(c.ml()) + " of "
+                                + r.additive() + " more")
+                        .orElse("")));
     }
 
     private static String daily(Recommendation r, Interval proposed) {
@@ -124,23 +127,36 @@ final class Actions {
         String meanwhile = pause.mlPerDay() > 0
                 ? "dose only " + Phrases.ml(pause.mlPerDay()) + " of " + r.additive() + " a day"
                 : "give no " + r.additive();
-        String then = r.proposedMlPerDay()
-                .map(p -> Phrases.ml(p.mid()) + " a day in place of "
-                        + Phrases.millilitres(r.presentMlPerDay().orElse(0)))
-                .orElseGet(() -> Phrases.ml(r.presentMlPerDay().orElse(0)) + " a day as before");
-        return meanwhile + " until " + Phrases.name(r.parameter()) + " tests at "
-                + Phrases.level(pause.goal(), scale) + ", in about "
-                + Phrases.days(pause.wholeDays()) + " ("
+        return meanwhile + " until " + Phrases.name(r.parameter()) + " tests at " + Phrases.level(pause.goal(), scale);
+    }
+
+    private static List<String> steps(Recommendation r) {
+        List<String> steps = new ArrayList<>();
+        r.pause().ifPresent(p -> steps.addAll(List.of(waiting(p), after(r))));
+        r.correction().ifPresent(c -> steps.add(correction(r, c)));
+        return steps;
+    }
+
+    private static String waiting(Pause pause) {
+        return "That takes about " + Phrases.days(pause.wholeDays()) + " ("
                 + Math.round(pause.days().low()) + " to "
-                + Math.round(pause.days().high()) + "); test it in " + Phrases.days(pause.testIn()) + "; from then on "
-                + then;
+                + Math.round(pause.days().high()) + "); test it in "
+                + Phrases.days(pause.testIn());
+    }
+
+    private static String after(Recommendation r) {
+        double present = r.presentMlPerDay().orElse(0);
+        return "From then on "
+                + r.proposedMlPerDay()
+                        .map(p -> Phrases.ml(p.mid()) + " a day in place of " + Phrases.millilitres(present))
+                        .orElseGet(() -> Phrases.ml(present) + " a day as before");
     }
 
     private static String correction(Recommendation r, Correction c) {
-        String when = c.days() == 1 ? "on the first day" : "on each of the first " + c.days() + " days";
+        String when = c.days() == 1 ? "On the first day " : "On each of the first " + c.days() + " days ";
         String all = c.days() == 1 ? "" : ", " + Phrases.ml(c.ml()) + " in all";
-        return when + " give " + Phrases.ml(c.mlADay()) + " of " + r.additive() + " more, by the pump" + byHand(c) + all
-                + ", to raise " + Phrases.name(r.parameter());
+        return when + Phrases.ml(c.mlADay()) + " more by the pump" + byHand(c) + all + ", to raise "
+                + Phrases.name(r.parameter());
     }
 
     /** A pump measured off its setting gives another volume than a syringe. */

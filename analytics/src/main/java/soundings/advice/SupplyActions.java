@@ -2,8 +2,10 @@ package soundings.advice;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import soundings.advice.Action.Urgency;
 
 /** Containers to fill, additives to order, pumps to set right. */
@@ -15,28 +17,67 @@ final class SupplyActions {
 
     private SupplyActions() {}
 
-    static List<Action> of(Supply supply, LocalDate asOf) {
+    static List<Action> of(List<Supply> supplies, LocalDate asOf) {
         List<Action> actions = new ArrayList<>();
-        supply.emptyOn().ifPresent(empty -> container(supply, empty, asOf).ifPresent(actions::add));
-        supply.delivered().stream()
+        List<Supply> due = supplies.stream()
+                .filter(s -> s.emptyOn().isPresent() && !orderBy(s).isAfter(asOf.plusDays(MONTH_DAYS)))
+                .sorted(Comparator.comparing(s -> empty(s)))
+                .toList();
+        if (due.size() == 1) {
+            actions.add(container(due.get(0), asOf));
+        } else if (!due.isEmpty()) {
+            actions.add(shopping(due, asOf));
+        }
+        supplies.forEach(s -> s.delivered().stream()
                 .filter(d -> Math.abs(d - 1) > OFF)
-                .mapToObj(d -> calibrate(supply, d))
-                .forEach(actions::add);
+                .mapToObj(d -> calibrate(s, d))
+                .forEach(actions::add));
         return actions;
     }
 
-    private static Optional<Action> container(Supply supply, LocalDate empty, LocalDate asOf) {
-        LocalDate orderBy = supply.orderBy().orElse(empty);
-        if (orderBy.isAfter(asOf.plusDays(MONTH_DAYS))) {
-            return Optional.empty();
-        }
-        boolean late = !orderBy.isAfter(asOf);
+    private static LocalDate empty(Supply supply) {
+        return supply.emptyOn().orElseThrow();
+    }
+
+    private static LocalDate orderBy(Supply supply) {
+        return supply.orderBy().orElseGet(() -> empty(supply));
+    }
+
+    private static boolean isLate(Supply supply, LocalDate asOf) {
+        return !orderBy(supply).isAfter(asOf);
+    }
+
+    /** Every container that runs out, as one errand. */
+    private static Action shopping(List<Supply> due, LocalDate asOf) {
+        String names = due.stream().map(Supply::additive).distinct().collect(Collectors.joining(", "));
+        boolean several = due.stream().map(Supply::tank).distinct().count() > 1;
+        return new Action(
+                due.stream().anyMatch(s -> isLate(s, asOf)) ? Urgency.SOON : Urgency.MONTH,
+                several ? "" : due.get(0).tank(),
+                Optional.empty(),
+                "Get " + names + ": " + due.size() + " containers run out, the first on " + empty(due.get(0)),
+                due.stream().map(s -> line(s, asOf)).toList(),
+                List.of("reckoned with the doses proposed; order a week ahead (common practice, no source)"),
+                1,
+                "",
+                due.stream().map(Supply::cell).toList());
+    }
+
+    private static String line(Supply supply, LocalDate asOf) {
+        return (supply.tank().isEmpty() ? "" : supply.tank() + ", ") + supply.additive() + ": "
+                + (isLate(supply, asOf) ? "fill it up before " + empty(supply) : "order by " + orderBy(supply)) + " ("
+                + Phrases.ml(supply.mlLeft().orElse(0)) + " left, " + Phrases.ml(supply.aheadMlPerDay()) + " a day)";
+    }
+
+    private static Action container(Supply supply, LocalDate asOf) {
+        LocalDate empty = empty(supply);
+        boolean late = isLate(supply, asOf);
         String what = late
                 ? "Fill up " + supply.additive() + " by " + empty
-                : "Order " + supply.additive() + " by " + orderBy;
+                : "Order " + supply.additive() + " by " + orderBy(supply);
         String why = "about " + Phrases.ml(supply.mlLeft().orElse(0)) + " are left; " + going(supply)
                 + " the container is empty on " + empty + unchanged(supply, empty);
-        return Optional.of(action(supply, late ? Urgency.SOON : Urgency.MONTH, what, why));
+        return action(supply, late ? Urgency.SOON : Urgency.MONTH, what, why);
     }
 
     private static String going(Supply supply) {

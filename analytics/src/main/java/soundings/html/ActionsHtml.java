@@ -37,8 +37,14 @@ final class ActionsHtml {
                         "p",
                         entry.caution().startsWith(ActionList.AS_UNDER) ? "why" : "caution",
                         "<strong>Caution.</strong> " + Html.text(entry.caution()));
-        return "<li class=\"" + kind(entry.when()) + "\">" + Html.row(what + why(entry) + caution, entry.restsOn())
-                + "</li>\n";
+        return "<li class=\"" + kind(entry.when()) + "\">"
+                + Html.row(what + steps(entry) + why(entry) + caution, entry.restsOn()) + "</li>\n";
+    }
+
+    private static String steps(Entry entry) {
+        return entry.steps().stream()
+                .map(step -> Html.element("p", "step", Html.text(step)))
+                .collect(Collectors.joining());
     }
 
     private static String why(Entry entry) {

@@ -51,6 +51,7 @@ final class ActionItems {
                 when(action.urgency()),
                 action.tank(),
                 Text.clause(Figures.capital(action.what())),
+                action.steps().stream().map(Text::sentence).toList(),
                 action.why().stream().map(Text::sentence).toList(),
                 action.sure() >= 1 ? "" : Figures.sure(action.sure()),
                 Text.sentence(action.caution()),

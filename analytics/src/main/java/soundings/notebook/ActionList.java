@@ -45,7 +45,8 @@ public record ActionList(String id, String caption, List<Entry> entries, String 
      * One thing to do.
      *
      * @param tank empty where it concerns no one tank
-     * @param what an order in one line, with the amount
+     * @param what an order in a few words, with the amount
+     * @param steps what belongs to it, a short line each; none for most
      * @param reasons why, a sentence each
      * @param sure how sure, in words
      * @param caution what can go wrong, empty for most
@@ -55,19 +56,21 @@ public record ActionList(String id, String caption, List<Entry> entries, String 
             When when,
             String tank,
             String what,
+            List<String> steps,
             List<String> reasons,
             String sure,
             String caution,
             String target,
             List<String> restsOn) {
         public Entry {
+            steps = List.copyOf(steps);
             reasons = List.copyOf(reasons);
             restsOn = List.copyOf(restsOn);
         }
 
         /** The same with other reasons and another caution. */
         Entry with(List<String> others, String otherCaution) {
-            return new Entry(when, tank, what, others, sure, otherCaution, target, restsOn);
+            return new Entry(when, tank, what, steps, others, sure, otherCaution, target, restsOn);
         }
     }
 

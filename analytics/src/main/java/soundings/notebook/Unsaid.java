@@ -76,6 +76,7 @@ record Unsaid(View view, List<String> tanks, List<String> additives) {
                         isFirst() ? ActionList.When.SOON : ActionList.When.HANDY,
                         "",
                         "Enter in the setup workbook " + what(),
+                        List.of(),
                         reasons(),
                         "",
                         "",

@@ -20,6 +20,9 @@ public final class UpkeepActions {
     /** A reading older than this does not tell how the light is now; common practice, no source. */
     private static final int LIGHT_DAYS = 92;
 
+    private static final String IN_SMALL_STEPS =
+            "change a lamp's strength or height in small steps over weeks (common practice, no source)";
+
     private UpkeepActions() {}
 
     /** The advice with what the upkeep asks for; of equally pressing things a job put off stands first. */
@@ -39,7 +42,7 @@ public final class UpkeepActions {
     static List<Action> of(List<Job> jobs, List<Light> lights, Testing testing, LocalDate asOf) {
         List<Action> actions = new ArrayList<>();
         jobs.stream().filter(Job::open).forEach(j -> actions.add(job(j, asOf)));
-        lights.forEach(l -> light(l, asOf).ifPresent(actions::add));
+        lights(lights, asOf).ifPresent(actions::add);
         testing.kits().forEach(k -> kit(k).ifPresent(actions::add));
         return actions.stream().sorted(Comparator.comparing(Action::urgency)).toList();
     }
@@ -88,30 +91,62 @@ public final class UpkeepActions {
         return since + days + (notes > 1 ? ", and " + (notes == 2 ? "once" : (notes - 1) + " times") + " again" : "");
     }
 
-    /** A reading of the last months outside the keeper's own numbers. */
-    private static Optional<Action> light(Light light, LocalDate asOf) {
+    /** Readings of the last months outside the keeper's own numbers, as one errand. */
+    private static Optional<Action> lights(List<Light> lights, LocalDate asOf) {
+        List<Light> off = lights.stream().filter(l -> isOff(l, asOf)).toList();
+        if (off.size() < 2) {
+            return off.stream().findFirst().map(UpkeepActions::light);
+        }
+        List<Action> each = off.stream().map(UpkeepActions::light).toList();
+        boolean several = each.stream().map(Action::tank).distinct().count() > 1;
+        return Optional.of(new Action(
+                Urgency.MONTH,
+                several ? "" : each.get(0).tank(),
+                Optional.empty(),
+                "Look at the light at " + off.size() + " places",
+                off.stream()
+                        .map(l -> (several && !l.tank().isEmpty() ? l.tank() + ", " : "") + measured(l) + "; "
+                                + reading(l))
+                        .toList(),
+                List.of(IN_SMALL_STEPS),
+                1,
+                "",
+                each.stream().flatMap(a -> a.restsOn().stream()).toList()));
+    }
+
+    private static boolean isOff(Light light, LocalDate asOf) {
+        boolean off = light.standing() == Light.Standing.BELOW || light.standing() == Light.Standing.ABOVE;
+        return off
+                && light.last()
+                        .filter(m -> !m.on().isBefore(asOf.minusDays(LIGHT_DAYS)))
+                        .isPresent();
+    }
+
+    private static Action light(Light light) {
+        return new Action(
+                Urgency.MONTH,
+                light.tank(),
+                Optional.empty(),
+                "Look at the light at " + measured(light),
+                List.of(reading(light), IN_SMALL_STEPS),
+                1,
+                "",
+                Stream.concat(light.restsOn().stream(), light.cell().stream()).toList());
+    }
+
+    /** {@code rock: PAR 290 where you want at most 250}. */
+    private static String measured(Light light) {
         boolean low = light.standing() == Light.Standing.BELOW;
-        boolean off = low || light.standing() == Light.Standing.ABOVE;
-        return light.last()
-                .filter(m -> off && !m.on().isBefore(asOf.minusDays(LIGHT_DAYS)))
-                .map(m -> new Action(
-                        Urgency.MONTH,
-                        light.tank(),
-                        Optional.empty(),
-                        "Look at the light at " + (light.place().isEmpty() ? "the place measured" : light.place())
-                                + ": PAR "
-                                + whole(m.par()) + " where you want at " + (low ? "least " : "most ")
-                                + whole((low ? light.low() : light.high()).orElse(0)),
-                        List.of(
-                                "measured on " + m.on()
-                                        + light.before()
-                                                .map(b -> "; it was " + whole(b.par()) + " on " + b.on())
-                                                .orElse(""),
-                                "change a lamp's strength or height in small steps over weeks (common practice, no source)"),
-                        1,
-                        "",
-                        Stream.concat(light.restsOn().stream(), light.cell().stream())
-                                .toList()));
+        return (light.place().isEmpty() ? "the place measured" : light.place()) + ": PAR "
+                + light.last().map(m -> whole(m.par())).orElse("") + " where you want at " + (low ? "least " : "most ")
+                + whole((low ? light.low() : light.high()).orElse(0));
+    }
+
+    private static String reading(Light light) {
+        return light.last().map(m -> "measured on " + m.on()).orElse("")
+                + light.before()
+                        .map(b -> "; it was " + whole(b.par()) + " on " + b.on())
+                        .orElse("");
     }
 
     private static String whole(double par) {

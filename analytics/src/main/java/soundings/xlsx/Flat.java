@@ -2,6 +2,7 @@ package soundings.xlsx;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import soundings.notebook.ActionList;
 import soundings.notebook.Cell;
@@ -97,7 +98,11 @@ final class Flat {
                 List.of(
                         new Cell.Words(entry.when().words(), tone, ""),
                         Cell.words(entry.tank()),
-                        new Cell.Words(entry.what(), tone, ""),
+                        new Cell.Words(
+                                Stream.concat(Stream.of(entry.what()), entry.steps().stream())
+                                        .collect(Collectors.joining("\n")),
+                                tone,
+                                ""),
                         Cell.words(String.join("\n", entry.reasons())),
                         Cell.words(entry.sure()),
                         Cell.words(entry.caution()),

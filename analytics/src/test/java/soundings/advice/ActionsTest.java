@@ -41,10 +41,10 @@ class ActionsTest {
         assertThat(actions.get(0).restsOn()).containsExactly("Log!H23");
         assertThat(actions).extracting(Action::urgency).isSorted();
         assertThat(actions).anySatisfy(a -> {
-            assertThat(a.what())
-                    .isEqualTo(
-                            "Dose 21.6 mL of Soda a day in place of 9.00; besides, on each of the first 2 days give 18.0 mL of Soda "
-                                    + "more, by the pump or by hand, 36.0 mL in all, to raise alkalinity");
+            assertThat(a.what()).isEqualTo("Dose 21.6 mL of Soda a day in place of 9.00");
+            assertThat(a.steps())
+                    .containsExactly(
+                            "On each of the first 2 days 18.0 mL more by the pump or by hand, 36.0 mL in all, to raise alkalinity");
             assertThat(a.urgency()).isEqualTo(Urgency.SOON);
         });
         assertThat(actions)

@@ -189,8 +189,9 @@ class DosingTest {
             assertThat(p.testIn()).isEqualTo(14);
         });
         assertThat(advice.actions())
-                .anyMatch(a -> a.what().startsWith("Give no Iodide until iodine tests at 0.06 mg/L, in about 60 days (")
-                        && a.what().endsWith("from then on 0.900 mL a day in place of 3.00"));
+                .anyMatch(a -> a.what().equals("Give no Iodide until iodine tests at 0.06 mg/L")
+                        && a.steps().get(0).startsWith("That takes about 60 days (")
+                        && a.steps().get(1).equals("From then on 0.900 mL a day in place of 3.00"));
         // 30 days at 0.001 mg/L a day from 0.12
         assertThat(r.outlook().orElseThrow().followed().get(29).level().mid()).isCloseTo(0.09, within(1e-9));
     }

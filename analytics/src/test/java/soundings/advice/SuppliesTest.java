@@ -9,6 +9,7 @@ import static soundings.setup.SmallReference.ALKALINITY;
 import static soundings.setup.SmallReference.CALCIUM;
 import static soundings.setup.SmallReference.MAGNESIUM;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
@@ -83,6 +84,43 @@ class SuppliesTest {
                         .anySatisfy(w -> assertThat(w)
                                 .contains("at 27.0 mL a day and 45.0 mL besides, as proposed,")
                                 .contains("as the pump is set, 9.00 mL a day")));
+    }
+
+    @Test
+    void containers_that_run_out_are_one_errand_with_a_line_each() {
+        LocalDate asOf = LocalDate.of(2026, 4, 30);
+        List<Action> actions = SupplyActions.of(
+                List.of(container("Soda", asOf.plusDays(20)), container("Lime", asOf.plusDays(4))), asOf);
+
+        assertThat(actions).singleElement().satisfies(a -> {
+            assertThat(a.urgency()).isEqualTo(Action.Urgency.SOON);
+            assertThat(a.what()).isEqualTo("Get Lime, Soda: 2 containers run out, the first on 2026-05-04");
+            assertThat(a.steps())
+                    .containsExactly(
+                            "Reef A, Lime: fill it up before 2026-05-04 (100 mL left, 5.00 mL a day)",
+                            "Reef A, Soda: order by 2026-05-13 (100 mL left, 5.00 mL a day)");
+        });
+        assertThat(SupplyActions.of(List.of(container("Soda", asOf.plusDays(90))), asOf))
+                .isEmpty();
+    }
+
+    private static Supply container(String additive, LocalDate empty) {
+        OptionalDouble none = OptionalDouble.empty();
+        return new Supply(
+                "Reef A",
+                additive,
+                5,
+                none,
+                0,
+                none,
+                none,
+                none,
+                none,
+                OptionalDouble.of(100),
+                Optional.of(empty),
+                Optional.empty(),
+                Optional.of(empty.minusDays(7)),
+                "Pumps!D2");
     }
 
     @Test

@@ -77,13 +77,22 @@ final class SampleReport {
                                 ActionList.When.NOW,
                                 "Long tank",
                                 "Raise the alkalinity dose from 30 to 38 mL a day",
+                                List.of("On the first day 12 mL more."),
                                 List.of("It falls by 0.11 dKH a day.", "Below 7 dKH is likely within 9 days."),
                                 "very likely (96 %)",
                                 "Not more than 1 dKH a day.",
                                 "w-Long tank",
                                 List.of("Tests!D2:D98")),
                         new ActionList.Entry(
-                                ActionList.When.HANDY, "", "Replace the worn cord", List.of(), "", "", "", List.of())),
+                                ActionList.When.HANDY,
+                                "",
+                                "Replace the worn cord",
+                                List.of(),
+                                List.of(),
+                                "",
+                                "",
+                                "",
+                                List.of())),
                 "Nothing to do.",
                 List.of());
     }

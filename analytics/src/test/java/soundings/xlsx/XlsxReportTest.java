@@ -55,7 +55,7 @@ class XlsxReportTest {
         List<String> words = words(workbook.getSheetAt(0));
 
         assertThat(words.get(0)).isEqualTo("April 2026");
-        assertThat(words).contains("Raise the alkalinity dose from 30 to 38 mL a day");
+        assertThat(words).contains("Raise the alkalinity dose from 30 to 38 mL a day\nOn the first day 12 mL more.");
         assertThat(words.indexOf("What to do this month")).isLessThan(words.indexOf("Every test"));
     }
 
