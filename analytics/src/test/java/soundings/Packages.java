@@ -43,7 +43,7 @@ final class Packages {
             row("html", "notebook chart quantity", "freemarker"),
             row(
                     "xlsx",
-                    "notebook quantity sheet chemistry",
+                    "notebook findings setup quantity sheet chemistry",
                     "org.apache.poi",
                     "org.openxmlformats",
                     "org.apache.xmlbeans"),

@@ -13,7 +13,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import soundings.findings.MentorNotes;
-import soundings.setup.WrittenRange;
 import soundings.sheet.Book;
 import soundings.workbook.UnreadableWorkbook;
 import soundings.workbook.WorkbookReader;
@@ -70,23 +69,11 @@ record EarlierReports(Path folder, String stem, Console console) {
 
     private MentorNotes written(Path file) {
         try {
-            ReportAnswers read = ReportAnswers.read(WorkbookReader.read(file, Optional.empty()));
-            String where = file.getFileName() + ", ";
-            return new MentorNotes(
-                    read.answers().stream()
-                            .map(a -> new MentorNotes.Answer(
-                                    a.tank(), a.question(), a.answer(), a.by(), a.on(), where + a.place()))
-                            .toList(),
-                    read.ranges().stream().map(r -> range(r, where)).toList());
+            return ReportAnswers.read(WorkbookReader.read(file, Optional.empty()), String.valueOf(file.getFileName()));
         } catch (UnreadableWorkbook e) {
             console.notice("what was written into an earlier report is left out: " + e.getMessage());
             return MentorNotes.NONE;
         }
-    }
-
-    private static WrittenRange range(ReportAnswers.NewRange r, String where) {
-        return new WrittenRange(
-                r.tank(), r.test(), r.low(), r.high(), r.unit(), r.why(), r.by(), r.on(), where + r.place());
     }
 
     /** What people wrote into the month's own report; empty where one stands there that can't be read. */

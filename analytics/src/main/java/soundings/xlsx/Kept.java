@@ -34,17 +34,17 @@ public record Kept(List<Map<String, Cell>> questions, List<Map<String, Cell>> ra
                 .filter(r -> isWritten(r)
                         || (r.has(AnswerPages.EVIDENCE)
                                 && !r.text(AnswerPages.QUESTION).isEmpty()))
-                .map(ReportAnswers.Row::cells);
+                .map(WrittenRow::cells);
     }
 
-    private static boolean isWritten(ReportAnswers.Row row) {
+    private static boolean isWritten(WrittenRow row) {
         return Stream.of(AnswerPages.ANSWER, AnswerPages.BY, AnswerPages.ON)
                 .anyMatch(h -> !row.text(h).isEmpty());
     }
 
     private static Stream<Map<String, Cell>> ranges(Book report) {
         return ReportAnswers.rows(report, AnswerPages.TEST, AnswerPages.NEW_LOW)
-                .map(ReportAnswers.Row::cells)
+                .map(WrittenRow::cells)
                 .filter(cells -> !cells.isEmpty());
     }
 

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import soundings.findings.MentorNotes;
 import soundings.workbook.WorkbookReader;
 import soundings.xlsx.ReportAnswers;
 
@@ -71,16 +72,16 @@ class MentorRoundTripTest {
     void reporting_the_same_month_again_keeps_what_was_written_in_its_report() throws IOException {
         report("2026-06", "monthly");
         write("pond report 2026-06.xlsx");
-        ReportAnswers before = read("pond report 2026-06.xlsx");
+        MentorNotes before = read("pond report 2026-06.xlsx");
 
         report("2026-06", "monthly");
         report("2026-06", "mentor");
 
-        ReportAnswers after = read("pond report 2026-06.xlsx");
+        MentorNotes after = read("pond report 2026-06.xlsx");
         assertThat(after.ranges()).isEqualTo(before.ranges()).hasSize(2);
-        assertThat(after.answers()).extracting(ReportAnswers.Answer::answer).containsExactly("Test the fresh mix.");
+        assertThat(after.answers()).extracting(MentorNotes.Answer::answer).containsExactly("Test the fresh mix.");
         assertThat(after.answers())
-                .extracting(ReportAnswers.Answer::on)
+                .extracting(MentorNotes.Answer::on)
                 .containsExactly(Optional.of(LocalDate.of(2026, 7, 1)));
     }
 
@@ -137,8 +138,8 @@ class MentorRoundTripTest {
         }
     }
 
-    private ReportAnswers read(String name) {
-        return ReportAnswers.read(WorkbookReader.read(folder.resolve(name), Optional.empty()));
+    private MentorNotes read(String name) {
+        return ReportAnswers.read(WorkbookReader.read(folder.resolve(name), Optional.empty()), name);
     }
 
     private Document page(String name) throws IOException {

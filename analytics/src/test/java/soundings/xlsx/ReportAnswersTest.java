@@ -16,6 +16,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import soundings.findings.MentorNotes;
+import soundings.setup.WrittenRange;
 import soundings.workbook.WorkbookReader;
 
 class ReportAnswersTest {
@@ -24,7 +26,7 @@ class ReportAnswersTest {
 
     @Test
     void an_untouched_report_has_no_answers() throws IOException {
-        ReportAnswers answers = ReportAnswers.read(WorkbookReader.read(report(w -> {}), Optional.empty()));
+        MentorNotes answers = read(report(w -> {}));
 
         assertThat(answers.answers()).isEmpty();
         assertThat(answers.ranges()).isEmpty();
@@ -40,16 +42,14 @@ class ReportAnswersTest {
             cell(sheet, 2, 4).setCellValue(LocalDate.of(2026, 5, 2));
         });
 
-        assertThat(ReportAnswers.read(WorkbookReader.read(file, Optional.empty()))
-                        .answers())
-                .containsExactly(new ReportAnswers.Answer(
+        assertThat(read(file).answers())
+                .containsExactly(new MentorNotes.Answer(
                         "",
                         "Why does magnesium fall?",
-                        "",
                         "Test the fresh mix first.",
                         "R. Ode",
                         Optional.of(LocalDate.of(2026, 5, 2)),
-                        "Questions!C3"));
+                        "report.xlsx, Questions!C3"));
     }
 
     @Test
@@ -65,10 +65,9 @@ class ReportAnswersTest {
             set(sheet, 3, 2, "1,300");
         });
 
-        assertThat(ReportAnswers.read(WorkbookReader.read(file, Optional.empty()))
-                        .ranges())
+        assertThat(read(file).ranges())
                 .containsExactly(
-                        new ReportAnswers.NewRange(
+                        new WrittenRange(
                                 "Long tank",
                                 "calcium",
                                 "410",
@@ -77,9 +76,21 @@ class ReportAnswersTest {
                                 "",
                                 "R. Ode",
                                 Optional.empty(),
-                                "New ranges!B3"),
-                        new ReportAnswers.NewRange(
-                                "", "magnesium", "1,300", "", "", "", "", Optional.empty(), "New ranges!B4"));
+                                "report.xlsx, New ranges!B3"),
+                        new WrittenRange(
+                                "",
+                                "magnesium",
+                                "1,300",
+                                "",
+                                "",
+                                "",
+                                "",
+                                Optional.empty(),
+                                "report.xlsx, New ranges!B4"));
+    }
+
+    private static MentorNotes read(Path file) {
+        return ReportAnswers.read(WorkbookReader.read(file, Optional.empty()), "report.xlsx");
     }
 
     private Path report(Consumer<XSSFWorkbook> change) throws IOException {
