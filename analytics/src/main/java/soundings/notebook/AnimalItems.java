@@ -2,7 +2,6 @@ package soundings.notebook;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -126,28 +125,52 @@ final class AnimalItems {
                 Column.words("Of"),
                 Column.words("Noted"),
                 Column.words("Cell"));
-        List<Row> rows = new ArrayList<>();
-        animals(view).stream()
+        List<Noted> noted = animals(view).stream()
                 .flatMap(AnimalItems::all)
                 .filter(n -> within(view, n.remark().date(), NOTES_DAYS))
                 .sorted(Comparator.comparing(n -> n.remark().date()))
-                .forEach(n -> rows.add(new Row(
-                        List.of(
-                                new Cell.Day(n.remark().date()),
-                                Cell.words(n.tank()),
-                                Cell.words(n.of()),
-                                Cell.words(n.text()),
-                                Cell.words(n.remark().at().place())),
-                        List.of())));
+                .toList();
+        List<Row> rows = noted.stream().map(AnimalItems::row).toList();
         return rows.isEmpty()
                 ? List.of()
-                : List.of(new TableItem(
-                        "animal-notes",
-                        "Moves, condition and feeding, the last three months",
-                        columns,
-                        rows,
-                        rows.size() > 12,
-                        List.of()));
+                : List.of(
+                        CareBlocks.prose(CareBlocks.block(Prose.Kind.PARAGRAPH, said(noted))),
+                        new TableItem(
+                                "animal-notes",
+                                "Moves, condition and feeding, the last three months",
+                                columns,
+                                rows,
+                                rows.size() > 4,
+                                List.of()));
+    }
+
+    private static Row row(Noted n) {
+        return new Row(
+                List.of(
+                        new Cell.Day(n.remark().date()),
+                        Cell.words(n.tank()),
+                        Cell.words(n.of()),
+                        Cell.words(n.text()),
+                        Cell.words(n.remark().at().place())),
+                List.of());
+    }
+
+    /** How many notes of each kind, and the newest on how the animals are. */
+    private static String said(List<Noted> noted) {
+        List<String> counts = Stream.of("condition", "move", "feeding")
+                .flatMap(of -> {
+                    int many =
+                            (int) noted.stream().filter(n -> n.of().equals(of)).count();
+                    return many == 0 ? Stream.of() : Stream.of(many + " of " + (of.equals("move") ? "moves" : of));
+                })
+                .toList();
+        String last = noted.stream()
+                .filter(n -> n.of().equals("condition"))
+                .reduce((a, b) -> b)
+                .map(n -> " The newest on how the animals are: \u201c" + n.text() + "\u201d (" + n.tank() + ", "
+                        + Figures.day(n.remark().date()) + ").")
+                .orElse("");
+        return "Noted in the last three months: " + Figures.list(counts) + "." + last;
     }
 
     private static Stream<Noted> all(Animals a) {

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import soundings.chemistry.Parameter;
 import soundings.chemistry.Scale;
 import soundings.estimate.Estimate;
 import soundings.history.DoseCourse;
@@ -38,33 +37,81 @@ final class ChangeItems {
                 new Column("End of " + Figures.month(month), "", Kind.INTERVAL, 1),
                 Column.words("Change"));
         List<Row> rows = view.tests().stream()
-                .flatMap(test ->
-                        view
-                                .estimate(test.tankName(), test.parameter())
-                                .flatMap(e -> row(view, test, e, month))
-                                .stream())
+                .flatMap(test -> step(view, test, month).map(step -> row(view, test, step)).stream())
                 .toList();
         return rows.isEmpty()
                 ? List.of()
-                : List.of(new TableItem(
-                        "changes-levels", "Estimated levels at two month ends", columns, rows, false, List.of()));
+                : List.of(
+                        CareBlocks.prose(CareBlocks.block(Prose.Kind.FINDING, finding(view, month))),
+                        new TableItem(
+                                "changes-levels",
+                                "Estimated levels at two month ends",
+                                columns,
+                                rows,
+                                true,
+                                List.of()));
     }
 
-    private static Optional<Row> row(View view, View.Test test, Estimate estimate, YearMonth month) {
-        Parameter parameter = test.parameter();
-        return at(estimate, month.minusMonths(1).atEndOfMonth())
-                .map(test.scale()::written)
-                .flatMap(before -> at(estimate, month.atEndOfMonth())
-                        .map(test.scale()::written)
-                        .map(now -> new Row(
-                                List.of(
-                                        Cell.words(View.name(test.tank())),
-                                        new Cell.Words(
-                                                parameter.name(), Tone.PLAIN, view.testId(test.tankName(), parameter)),
-                                        level(before, test.scale()),
-                                        level(now, test.scale()),
-                                        Cell.words(said(before, now, test.scale()))),
-                                List.of())));
+    /** What clearly changed, tank by tank, and how much did not. */
+    private static String finding(View view, YearMonth month) {
+        List<String> tanks = new ArrayList<>();
+        int same = 0;
+        for (TankHistory tank : view.tanks()) {
+            List<String> moved = new ArrayList<>();
+            for (View.Test test : view.tests()) {
+                Optional<Step> step = test.tank().equals(tank) ? step(view, test, month) : Optional.empty();
+                step.filter(Step::isClear).map(s -> s.words(test)).ifPresent(moved::add);
+                same += step.filter(s -> !s.isClear()).isPresent() ? 1 : 0;
+            }
+            if (!moved.isEmpty()) {
+                tanks.add(View.name(tank) + ": " + Figures.list(moved));
+            }
+        }
+        String rest = same == 0 ? "" : " No clear change in " + Figures.count(same, "test.", "tests.");
+        return tanks.isEmpty()
+                ? "No level clearly changed in the month."
+                : "Clearly changed. " + String.join(". ", tanks) + "." + rest;
+    }
+
+    /** A level at both month ends, as the keeper writes it. */
+    private record Step(Interval before, Interval now, Scale scale) {
+        /** Only where the two intervals do not hold each other's middle. */
+        boolean isClear() {
+            boolean risen = now.mid() > before.high() && before.mid() < now.low();
+            boolean fallen = now.mid() < before.low() && before.mid() > now.high();
+            return risen || fallen;
+        }
+
+        String words(View.Test test) {
+            return Sentences.lower(test.parameter().name()) + (now.mid() > before.mid() ? " rose from " : " fell from ")
+                    + Figures.number(before.mid(), scale.decimals()) + " to "
+                    + Figures.with(Figures.number(now.mid(), scale.decimals()), scale.label());
+        }
+
+        String by() {
+            String by = Figures.with(Figures.change(now.mid() - before.mid(), scale.decimals()), scale.label());
+            return isClear() ? by : "no clear change (" + by + ")";
+        }
+    }
+
+    private static Optional<Step> step(View view, View.Test test, YearMonth month) {
+        Scale scale = test.scale();
+        return view.estimate(test.tankName(), test.parameter())
+                .flatMap(e -> at(e, month.minusMonths(1).atEndOfMonth())
+                        .flatMap(before -> at(e, month.atEndOfMonth())
+                                .map(now -> new Step(scale.written(before), scale.written(now), scale))));
+    }
+
+    private static Row row(View view, View.Test test, Step step) {
+        return new Row(
+                List.of(
+                        Cell.words(View.name(test.tank())),
+                        new Cell.Words(
+                                test.parameter().name(), Tone.PLAIN, view.testId(test.tankName(), test.parameter())),
+                        level(step.before(), step.scale()),
+                        level(step.now(), step.scale()),
+                        Cell.words(step.by())),
+                List.of());
     }
 
     private static Cell level(Interval written, Scale scale) {
@@ -76,15 +123,6 @@ final class ChangeItems {
                 .filter(d -> !d.date().isAfter(end) && !d.date().isBefore(end.minusDays(NEAR)))
                 .max(Comparator.comparing(Estimate.Day::date))
                 .map(Estimate.Day::level);
-    }
-
-    /** A change is told as one only where the two intervals do not hold each other's middle. */
-    private static String said(Interval before, Interval now, Scale scale) {
-        boolean risen = now.mid() > before.high() && before.mid() < now.low();
-        boolean fallen = now.mid() < before.low() && before.mid() > now.high();
-        boolean clear = risen || fallen;
-        String by = Figures.with(Figures.change(now.mid() - before.mid(), scale.decimals()), scale.label());
-        return clear ? by : "no clear change (" + by + ")";
     }
 
     private static List<Item> doses(View view) {

@@ -24,8 +24,65 @@ final class FollowedItems {
                 view.findings().followed().stream().map(f -> row(view, f)).toList();
         return rows.isEmpty()
                 ? List.of()
-                : List.of(new TableItem(
-                        "followed", "Last month's advice, and what became of it", columns, rows, false, List.of()));
+                : List.of(
+                        new Prose(said(view), List.of()),
+                        new TableItem(
+                                "followed",
+                                "Last month's advice, and what became of it",
+                                columns,
+                                rows,
+                                true,
+                                List.of()));
+    }
+
+    private static List<Prose.Block> said(View view) {
+        return view.findings().followed().stream()
+                .map(f -> CareBlocks.block(Prose.Kind.BULLET, said(view, f)))
+                .toList();
+    }
+
+    /** What was advised, what was done, and what the level did. */
+    private static String said(View view, Followed f) {
+        String tank = f.tank().isEmpty() ? "" : f.tank() + ": ";
+        return tank + "advised on " + Figures.day(f.advisedOn()) + " to dose "
+                + ml(f.proposedMlPerDay().mid()) + " of "
+                + f.additive() + " a day in place of " + ml(f.presentMlPerDay()) + ". " + done(f) + ", and "
+                + Sentences.lower(f.parameter().name()) + did(view.scale(f.tank(), f.parameter()), f) + ".";
+    }
+
+    private static String done(Followed f) {
+        return switch (f.kept()) {
+            case FOLLOWED -> "Followed: " + ml(f.sinceMlPerDay()) + on(f);
+            case PARTLY -> "Followed in part: " + ml(f.sinceMlPerDay()) + on(f);
+            case OTHERWISE -> "It was changed the other way, to " + ml(f.sinceMlPerDay()) + on(f);
+            case NOT ->
+                f.changedOn().isEmpty()
+                        ? "The dose stayed as it was"
+                        : "Not followed: the dose is " + ml(f.sinceMlPerDay()) + on(f);
+        };
+    }
+
+    private static String on(Followed f) {
+        return f.changedOn().map(d -> " since " + Figures.day(d)).orElse("");
+    }
+
+    private static String did(Scale scale, Followed f) {
+        String then = Figures.number(scale.written(f.levelThen().mid()), scale.decimals());
+        return f.levelNow()
+                .map(now -> {
+                    boolean alike = now.mid() >= f.levelThen().low()
+                            && now.mid() <= f.levelThen().high();
+                    String way = alike
+                            ? " hardly moved, from "
+                            : now.mid() > f.levelThen().mid() ? " rose from " : " fell from ";
+                    String end = Figures.number(scale.written(now.mid()), scale.decimals());
+                    return way + then + " to " + Figures.with(end, scale.label());
+                })
+                .orElse(" is not known now");
+    }
+
+    private static String ml(double ml) {
+        return Figures.number(ml, ml >= 100 ? 0 : ml >= 10 ? 1 : 2) + " mL";
     }
 
     private static Row row(View view, Followed f) {

@@ -8,6 +8,7 @@ import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
 import soundings.notebook.TableItem.Row;
 import soundings.upkeep.Job;
+import soundings.upkeep.Pace;
 import soundings.upkeep.Upkeep;
 
 /** Jobs put off: how old they are, what is at risk, how long they wait. */
@@ -119,7 +120,31 @@ final class JobItems {
                         List.of())));
         return rows.isEmpty()
                 ? List.of()
-                : List.of(new TableItem(
-                        "jobs-pace", "From noticing to doing, by the month of doing", columns, rows, true, List.of()));
+                : List.of(
+                        CareBlocks.prose(CareBlocks.block(
+                                Prose.Kind.PARAGRAPH, waited(upkeep(view).paces()))),
+                        new TableItem(
+                                "jobs-pace",
+                                "From noticing to doing, by the month of doing",
+                                columns,
+                                rows,
+                                true,
+                                List.of()));
+    }
+
+    /** The last month in which something was done, and whether that was sooner than in the months before. */
+    private static String waited(List<Pace> paces) {
+        Pace last = paces.get(paces.size() - 1);
+        double before = paces.subList(0, paces.size() - 1).stream()
+                .mapToDouble(Pace::medianDays)
+                .average()
+                .orElse(last.medianDays());
+        String than = Math.round(before) == Math.round(last.medianDays())
+                ? ""
+                : ", " + (last.medianDays() < before ? "sooner" : "later") + " than the "
+                        + Figures.count((int) Math.round(before), "day", "days") + " usual in the months before";
+        return Figures.count(last.done(), "job", "jobs") + " done in " + Figures.month(last.month()) + " had waited "
+                + Figures.count((int) Math.round(last.medianDays()), "day", "days")
+                + (last.done() > 1 ? " (the middle one)" : "") + than + ".";
     }
 }

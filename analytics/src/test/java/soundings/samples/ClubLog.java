@@ -345,8 +345,12 @@ final class ClubLog {
                         new Object[] {"", "nitrate", 2, 15, "mg/L"},
                         new Object[] {"", "phosphate", 0.02, 0.1, "mg/L"})
                 .additives(
-                        new Object[] {"alk", "alkalinity solution", "alkalinity", 0.05, "dKH", 1, 100, "", 1.0},
-                        new Object[] {"calc", "calcium solution", "calcium", 0.37, "mg/L", 1, 100, "", 20})
+                        new Object[] {
+                            "alk", "alkalinity solution", "alkalinity", 0.05, "dKH", 1, 100, "Na2CO3 94.5 g in 1 L", 1.0
+                        },
+                        new Object[] {
+                            "calc", "calcium solution", "calcium", 0.37, "mg/L", 1, 100, "CaCl2.2H2O 136 g in 1 L", 20
+                        })
                 .pumps(
                         new Object[] {"Library reef", "alk", 4, 2000, LocalDate.of(2026, 10, 4), 10, 9.7},
                         new Object[] {"Library reef", "calc", 4, 2000, LocalDate.of(2026, 10, 4), 10, 10.1},
