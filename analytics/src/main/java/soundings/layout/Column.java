@@ -44,7 +44,7 @@ record Column(List<Cell> cells, Map<Kind, Integer> kinds, int serials, int days,
             kinds.merge(words.kind(cell), 1, Integer::sum);
             double number = cell.value() instanceof Value.Numeric numeric ? numeric.number() : 0;
             serials += serial(number) ? 1 : 0;
-            days += dayOfMonth(number) ? 1 : 0;
+            days += DateColumn.day(cell) > 0 ? 1 : 0;
             if (cell.value() instanceof Value.Text text) {
                 texts.add(text.text().strip());
                 manyWords += text.text().strip().indexOf(' ') > 0 ? 1 : 0;

@@ -5,6 +5,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import soundings.sheet.Cell;
 import soundings.sheet.Value;
@@ -24,6 +25,7 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
     private static final Pattern POINTED =
             Pattern.compile("(?<![0-9.])[0-9]{1,2}\\.[0-9]{1,2}\\.([0-9]{4}|[0-9]{2})?(?![0-9])");
 
+    private static final Pattern DAY = Pattern.compile("\\s*([0-9]{1,2})(?i:st|nd|rd|th|\\.)?\\s*");
     private static final double AGAINST_POINTS = 5;
 
     static DateColumn of(Shape shape, Words words, long epochShift) {
@@ -85,8 +87,8 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
     }
 
     private static double dayInText(Cell cell) {
-        String text = cell.shown().strip().replaceAll("(?i)(st|nd|rd|th|\\.)$", "");
-        return text.matches("[0-9]{1,2}") ? Integer.parseInt(text) : 0;
+        Matcher day = DAY.matcher(cell.value() instanceof Value.Text text ? text.text() : "");
+        return day.matches() ? Integer.parseInt(day.group(1)) : 0;
     }
 
     private static Optional<WrittenDate> onDay(YearMonth month, int day) {

@@ -59,6 +59,10 @@ final class Doses {
             ledger.entry(new OneOffDose(where.tank(), where.date(), additive, exact.get() * each * 1000, at));
         } else {
             double factor = amount.unit().isEmpty() ? label.mlPerDay() : litres * 1000;
+            if (Double.isNaN(factor)) {
+                ledger.issue(new UnreadableAmount(at, "how much a day this is cannot be told"));
+                return true;
+            }
             ledger.entry(new DoseRate(where.tank(), where.date(), additive, exact.get() * factor, at));
             until.flatMap(this::day).ifPresent(d -> ends.add(stop(where, additive, d, until.get())));
         }

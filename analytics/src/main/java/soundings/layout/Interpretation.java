@@ -71,7 +71,8 @@ final class Interpretation {
                 MetAdditives.in(all, words, context.mark()),
                 named.all().stream().map(t -> new Named(t, List.of())).toList());
         List<SheetReading.Read> read = new ArrayList<>();
-        shapes.forEach((grid, own) -> read.add(SheetReading.read(context, grid, own, owner)));
+        Owner known = new Owner(named, words, book.name(), logs(shapes));
+        shapes.forEach((grid, own) -> read.add(SheetReading.read(context, grid, own, known)));
         return log(read);
     }
 

@@ -10,7 +10,8 @@ import soundings.wording.VolumeUnit;
  * @param unit of a test, as the reference spells it where it knows it; empty when none is written
  * @param name the additive, empty when none is written
  * @param volume what water changes and single doses are counted in
- * @param mlPerDay what one of a dose column's numbers is, in millilitres a day; zero for single doses
+ * @param mlPerDay what one of a dose column's numbers is, in millilitres a day; zero for single doses, NaN where
+ *     it is one of several a day and how many is not said
  * @param tank a tank named in the same header, empty when none is
  */
 record Label(
@@ -48,6 +49,10 @@ record Label(
 
     Label withUnit(String other) {
         return new Label(role, parameter, other, name, volume, mlPerDay, tank, score);
+    }
+
+    Label withMlPerDay(double other) {
+        return new Label(role, parameter, unit, name, volume, other, tank, score);
     }
 
     Label withTank(String other) {

@@ -17,6 +17,8 @@ final class Labels {
             Map.entry("note", Role.NOTE),
             Map.entry("dose", Role.DOSE),
             Map.entry("rate", Role.DOSE),
+            Map.entry("times", Role.TIMES),
+            Map.entry("price", Role.PRICE),
             Map.entry("waterChange", Role.WATER_CHANGE),
             Map.entry("additive", Role.ADDITIVE),
             Map.entry("from", Role.FROM),

@@ -24,6 +24,9 @@ import soundings.wording.WrittenAmount;
 
 /** Collects the results of a table's cells into series, one for each heading or named test, for their scale to be settled. */
 final class Results {
+    /** How many spreads from its middle a figure may lie that another one beside it bears out. */
+    private static final double WIDE = 3;
+
     private final Context context;
     private final Area area;
     private final Ledger ledger;
@@ -105,23 +108,29 @@ final class Results {
     /** The same thing on two scales is one result; two figures on one scale are two, and which is meant is not said. */
     private boolean several(Cell cell, Test test, Where where, List<WrittenAmount> amounts) {
         Scales scales = new Scales(context.reference(), test.parameter());
-        List<Scales.OnScale> read =
-                amounts.stream().flatMap(a -> scales.read(a).stream()).toList();
-        if (read.size() < amounts.size() || !agree(read)) {
+        List<Double> meant = amounts.size() == 2
+                ? meant(scales.read(amounts.get(0), WIDE), scales.read(amounts.get(1), WIDE))
+                : List.of();
+        if (meant.isEmpty() || !together(meant.get(0), meant.get(meant.size() - 1))) {
             return unreadable(cell, "more than one number stands here");
         }
         Scale scale = context.reference().canonicalScale(test.parameter());
-        Amount one = new Amount.Exact(read.get(read.size() - 1).canonical());
-        return amount(cell, test, where, as(one, scale, amounts.get(0)));
+        return amount(cell, test, where, as(new Amount.Exact(meant.get(0)), scale, amounts.get(0)));
     }
 
-    private static boolean agree(List<Scales.OnScale> values) {
-        double low =
-                values.stream().mapToDouble(Scales.OnScale::canonical).min().orElse(0);
-        double high =
-                values.stream().mapToDouble(Scales.OnScale::canonical).max().orElse(0);
-        long scales = values.stream().map(Scales.OnScale::scale).distinct().count();
-        return high == low || (scales == values.size() && high - low <= 0.05 * high);
+    /** What two figures mean where both mean the same: each on a scale of its own, or twice the same figure. Sorted. */
+    private static List<Double> meant(List<Scales.OnScale> first, List<Scales.OnScale> second) {
+        return second.stream()
+                .filter(s -> first.stream()
+                        .anyMatch(f -> f.canonical() == s.canonical()
+                                || (!f.scale().equals(s.scale()) && together(f.canonical(), s.canonical()))))
+                .map(Scales.OnScale::canonical)
+                .sorted()
+                .toList();
+    }
+
+    private static boolean together(double one, double other) {
+        return Math.abs(one - other) <= 0.05 * Math.max(one, other);
     }
 
     /** A count of a kit's steps is a result where the setup says what a step is. */

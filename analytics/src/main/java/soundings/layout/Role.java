@@ -21,11 +21,15 @@ enum Role {
     /** Amounts of the parameter named in the header. */
     READING("reading"),
     DOSE("dose"),
+    /** How many times a day the dose of its row goes in. */
+    TIMES("times a day"),
     WATER_CHANGE("waterChange"),
     NOTE("note"),
     METHOD("method"),
     /** How much, of what the rest of the table tells. */
     AMOUNT("amount"),
+    /** What something cost: its table is no log of a tank. */
+    PRICE("price"),
     /** Averages, totals, differences: worked out from other cells. */
     DERIVED("derived"),
     /** Known and of no use here, or switched off by the keeper. */

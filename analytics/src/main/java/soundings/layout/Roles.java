@@ -26,6 +26,9 @@ final class Roles {
 
     static Shape settle(Shape shape, Words words, Tanks tanks) {
         Roles roles = new Roles(words, tanks);
+        if (shape.has(Role.PRICE) && !shape.has(Role.READING)) {
+            return shape.replace(f -> !f.role().dates(), f -> f.with(Label.of(Role.IGNORED, 0.8)));
+        }
         Shape dated = diary(roles.oneDate(roles.datesByValue(DateParts.settle(shape))));
         Shape named = roles.additivesByValue(
                 roles.resultsByValue(roles.testsByValue(roles.tanksByValue(roles.dosesByUnit(dated)))));
@@ -187,7 +190,8 @@ final class Roles {
 
     private Shape additivesByValue(Shape shape) {
         boolean doses = shape.fields().stream()
-                .anyMatch(f -> (f.role() == Role.DOSE && f.label().name().isEmpty()) || f.role() == Role.AMOUNT);
+                .anyMatch(f -> (f.role() == Role.DOSE && f.label().name().isEmpty())
+                        || (f.role() == Role.AMOUNT && poured(shape, f)));
         if (!doses || shape.has(Role.ADDITIVE)) {
             return shape;
         }
@@ -195,6 +199,14 @@ final class Roles {
         return first(shape, open.and(f -> known(shape, f, words::additive)))
                 .map(f -> shape.replace(f::equals, g -> g.with(Label.of(Role.ADDITIVE, 0.8))))
                 .orElse(shape);
+    }
+
+    /** An amount is one of an additive where it is a volume, or where doses are what the table is about. */
+    private boolean poured(Shape shape, Field field) {
+        return shape.topic().about(Role.DOSE)
+                || words.volume(field.header()).isPresent()
+                || shape.has(Role.UNIT)
+                || shape.column(field).cells().stream().anyMatch(words::putIn);
     }
 
     /** Most of the column's texts pass. */

@@ -80,20 +80,17 @@ final class Scales {
     /** A figure and the scale it was read on. */
     record OnScale(Scale scale, double canonical) {}
 
-    /** A single amount by its own unit, or on the only usual scale it is plausible on. */
-    Optional<OnScale> read(WrittenAmount amount) {
+    /** An amount on the scale of its own unit, else on each usual one where it lies within some spreads of the middle. */
+    List<OnScale> read(WrittenAmount amount, double spreads) {
         double figure = amount.amount().about();
         Optional<Scale> own =
                 Optional.of(amount.unit()).filter(u -> !u.isEmpty()).flatMap(u -> reference.findScale(parameter, u));
-        if (own.isPresent()) {
-            return own.map(s -> new OnScale(s, s.canonical(figure)));
-        }
-        List<OnScale> near = usual().stream()
-                .map(s -> new OnScale(s, s.canonical(figure)))
-                .filter(o -> Double.isFinite(o.canonical())
-                        && typical.plausible(o.canonical())
-                        && typical.distance(o.canonical()) < 3 * typical.spread())
-                .toList();
-        return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
+        return own.map(s -> List.of(new OnScale(s, s.canonical(figure))))
+                .orElseGet(() -> usual().stream()
+                        .map(s -> new OnScale(s, s.canonical(figure)))
+                        .filter(o -> Double.isFinite(o.canonical())
+                                && typical.plausible(o.canonical())
+                                && typical.distance(o.canonical()) < spreads * typical.spread())
+                        .toList());
     }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 import soundings.chemistry.Reference;
 import soundings.chemistry.Scale;
 import soundings.log.AsWritten;
@@ -27,12 +28,18 @@ import soundings.sheet.Region;
 
 /** Settles the scale of a series of results, then turns each into a reading in the canonical unit or an issue. */
 final class Settling {
+    /** As many results as tell a unit apart. */
+    private static final int FIRST_FEW = 6;
+
     private final Series series;
     private final Reference reference;
     private final Scales scales;
     private final List<Reading> readings = new ArrayList<>();
     private final List<Issue> issues = new ArrayList<>();
     private final Map<String, Level> levels = new HashMap<>();
+
+    /** Results whose own figure tells the scale, where those of the series do not agree. */
+    private final Map<Raw, Scale> alone = new IdentityHashMap<>();
 
     private final OptionalDouble firstStep;
 
@@ -56,13 +63,28 @@ final class Settling {
         List<Raw> bare = found.stream().filter(r -> r.unit().isEmpty()).toList();
         Optional<Scale> said =
                 series.unit().isEmpty() ? Optional.empty() : reference.findScale(series.parameter(), series.unit());
-        Optional<Scale> scale = said.or(() -> bare.isEmpty() ? anyScale() : inferred(bare));
+        Map<String, Scale> starts = said.map(s -> everywhere(bare, s)).orElseGet(() -> inferred(bare));
+        Optional<Scale> scale = said.or(
+                () -> bare.isEmpty() ? anyScale() : starts.values().stream().findFirst());
         Set<Inferred> how = said.isEmpty() && scale.isPresent() && !bare.isEmpty() ? Set.of(Inferred.UNIT) : Set.of();
-        Map<Raw, Scale> changed = scale.map(s -> regimes(bare, s)).orElse(Map.of());
+        Map<Raw, Scale> changed = scale.map(s -> regimes(bare, s, starts)).orElse(Map.of());
         found.forEach(raw -> one(raw, scale, said.isEmpty(), changed));
         Scale shown = scale.orElseGet(() -> reference.canonicalScale(series.parameter()));
         readings.addAll(Undetected.readings(series, shown, firstStep, List.copyOf(readings)));
         return new Settled(series, scale.map(Scale::label).orElse(series.unit()), how, readings, issues);
+    }
+
+    private static Map<String, List<Raw>> byTank(List<Raw> raws) {
+        Map<String, List<Raw>> byTank = new LinkedHashMap<>();
+        raws.forEach(r ->
+                byTank.computeIfAbsent(r.place().tank(), t -> new ArrayList<>()).add(r));
+        return byTank;
+    }
+
+    private static Map<String, Scale> everywhere(List<Raw> raws, Scale scale) {
+        Map<String, Scale> all = new LinkedHashMap<>();
+        byTank(raws).keySet().forEach(t -> all.put(t, scale));
+        return all;
     }
 
     private Optional<Scale> anyScale() {
@@ -71,17 +93,75 @@ final class Settling {
                 .findFirst();
     }
 
-    private Optional<Scale> inferred(List<Raw> bare) {
-        Scales.Choice choice = scales.byValue(bare);
-        boolean only = scales.usual().size() == 1;
-        AsWritten at = bare.get(0).at();
-        String header = series.header().isEmpty() ? series.parameter().name() : series.header();
-        if (choice.scale().isEmpty()) {
-            issues.add(new UnitUnclear(at, around(bare), header, choice.candidates()));
-        } else if (!only) {
-            issues.add(new UnitAssumed(at, at(at), header, choice.scale().get().label()));
+    /** The scale each tank's results begin with: one for all, else each tank's own; empty where any stays unclear. */
+    private Map<String, Scale> inferred(List<Raw> bare) {
+        if (bare.isEmpty()) {
+            return Map.of();
         }
-        return choice.scale();
+        Scales.Choice choice = scales.byValue(bare);
+        if (choice.scale().isPresent()) {
+            assumed(bare, choice.scale().get());
+            return everywhere(bare, choice.scale().get());
+        }
+        Map<String, Scale> own = new LinkedHashMap<>();
+        Map<String, List<Raw>> byTank = byTank(bare);
+        byTank.forEach((tank, raws) -> began(raws).ifPresent(s -> own.put(tank, s)));
+        if (own.size() < byTank.size() && figureByFigure(bare)) {
+            assumed(bare, scales.usual().get(0));
+            return everywhere(bare, scales.usual().get(0));
+        }
+        if (own.size() < byTank.size()) {
+            issues.add(new UnitUnclear(bare.get(0).at(), around(bare), header(), choice.candidates()));
+            return Map.of();
+        }
+        own.forEach((tank, scale) -> assumed(byTank.get(tank), scale));
+        return own;
+    }
+
+    /** The scale of one tank's results, or that of the first few where all the others carry on from them in some scale. */
+    private Optional<Scale> began(List<Raw> raws) {
+        return scales.byValue(raws)
+                .scale()
+                .or(() -> scales.byValue(raws.subList(0, Math.min(FIRST_FEW, raws.size())))
+                        .scale())
+                .filter(s -> near(raws, Regimes.of(figures(raws), s, scales)));
+    }
+
+    private boolean near(List<Raw> raws, List<Scale> each) {
+        long far = IntStream.range(0, raws.size())
+                .filter(i -> !scales.typical()
+                        .near(each.get(i)
+                                .canonical(raws.get(i).amount().amount().about())))
+                .count();
+        return far * 10 <= raws.size();
+    }
+
+    /** Whether nearly every figure can be meant on one scale only, as a salinity of 1.026 or 35: then each goes by its own. */
+    private boolean figureByFigure(List<Raw> raws) {
+        for (Raw raw : raws) {
+            List<Scales.OnScale> on = scales.read(raw.amount(), 1);
+            on.stream().filter(o -> on.size() == 1).forEach(o -> alone.put(raw, o.scale()));
+        }
+        boolean nearly = alone.size() * 3 >= raws.size() * 2;
+        if (!nearly) {
+            alone.clear();
+        }
+        return nearly;
+    }
+
+    private static List<Double> figures(List<Raw> raws) {
+        return raws.stream().map(r -> r.amount().amount().about()).toList();
+    }
+
+    private void assumed(List<Raw> raws, Scale scale) {
+        if (scales.usual().size() > 1) {
+            AsWritten at = raws.get(0).at();
+            issues.add(new UnitAssumed(at, at(at), header(), scale.label()));
+        }
+    }
+
+    private String header() {
+        return series.header().isEmpty() ? series.parameter().name() : series.header();
     }
 
     private static Region at(AsWritten at) {
@@ -97,29 +177,32 @@ final class Settling {
         return new Region(new CellRef(top, left), new CellRef(bottom, right));
     }
 
-    /** The results that go on in another unit than the heading's, tank by tank, with that unit. */
-    private Map<Raw, Scale> regimes(List<Raw> bare, Scale scale) {
-        Map<String, List<Raw>> byTank = new LinkedHashMap<>();
-        bare.forEach(r ->
-                byTank.computeIfAbsent(r.place().tank(), t -> new ArrayList<>()).add(r));
+    /** The results in another unit than the heading's, tank by tank, with that unit. */
+    private Map<Raw, Scale> regimes(List<Raw> bare, Scale scale, Map<String, Scale> starts) {
+        if (!alone.isEmpty()) {
+            return alone;
+        }
         Map<Raw, Scale> changed = new IdentityHashMap<>();
-        byTank.values().forEach(raws -> changes(raws, scale, changed));
+        byTank(bare).forEach((tank, raws) -> {
+            List<Scale> each = changes(raws, starts.getOrDefault(tank, scale));
+            for (int i = 0; i < raws.size(); i++) {
+                if (!each.get(i).equals(scale)) {
+                    changed.put(raws.get(i), each.get(i));
+                }
+            }
+        });
         return changed;
     }
 
-    private void changes(List<Raw> raws, Scale scale, Map<Raw, Scale> changed) {
-        List<Double> figures =
-                raws.stream().map(r -> r.amount().amount().about()).toList();
-        List<Scale> each = Regimes.of(figures, scale, scales);
+    private List<Scale> changes(List<Raw> raws, Scale start) {
+        List<Scale> each = Regimes.of(figures(raws), start, scales);
         for (int i = 0; i < raws.size(); i++) {
-            Scale before = i == 0 ? scale : each.get(i - 1);
+            Scale before = i == 0 ? start : each.get(i - 1);
             if (!each.get(i).equals(before)) {
-                issues.add(changeAt(raws, i, scale, each));
-            }
-            if (!each.get(i).equals(scale)) {
-                changed.put(raws.get(i), each.get(i));
+                issues.add(changeAt(raws, i, before, each));
             }
         }
+        return each;
     }
 
     private Issue changeAt(List<Raw> raws, int from, Scale scale, List<Scale> each) {

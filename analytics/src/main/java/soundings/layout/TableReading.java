@@ -30,6 +30,7 @@ import soundings.wording.DatesInText;
 import soundings.wording.DecimalMark;
 import soundings.wording.DecimalMarks;
 import soundings.wording.MarkDecision;
+import soundings.wording.VolumeUnit;
 
 /** Walks the rows of one table and hands each cell to what its column holds. */
 final class TableReading {
@@ -285,9 +286,10 @@ final class TableReading {
             case READING -> result(cell, headed(field, line), field, where);
             case RESULT -> named(cell, line, field, where);
             case DOSE -> dose(cell, field, line, where);
-            case WATER_CHANGE -> waterChange(cell, field, where);
+            case WATER_CHANGE -> waterChange(cell, field, line, where);
             case NOTE -> note(field, cell, where);
-            case DATE, FROM, MONTH, YEAR, TIME, TANK, TEST, UNIT, ADDITIVE, METHOD, UNTIL -> ledger.label(area, cell);
+            case DATE, FROM, MONTH, YEAR, TIME, TIMES, TANK, TEST, UNIT, ADDITIVE, METHOD, UNTIL ->
+                ledger.label(area, cell);
             default -> {}
         }
     }
@@ -338,13 +340,32 @@ final class TableReading {
                 ? context.words().additiveName(named)
                 : field.label().name();
         Optional<Cell> until = fields.computeIfAbsent(Role.UNTIL, shape::find).flatMap(f -> line.at(f.column()));
-        if (usable(cell, where) && !doses.dose(cell, field.label(), additive, where, until)) {
+        if (usable(cell, where) && !doses.dose(cell, counted(field, line), additive, where, until)) {
             notes.read(cell, where, additive);
         }
     }
 
-    private void waterChange(Cell cell, Field field, Where where) {
-        if (usable(cell, where) && !doses.waterChange(cell, changes.unit(field), where)) {
+    /** A dose as the row counts it: in its unit, so many times a day. */
+    private Label counted(Field field, Line line) {
+        Label label = field.label();
+        String unit = text(Role.UNIT, line);
+        Label ofRow = unit.isEmpty() || label.oneOff()
+                ? label
+                : label.withMlPerDay(context.words().mlPerDay(unit));
+        boolean rated = context.words().rated(field.header()) || context.words().rated(unit);
+        Optional<Cell> times = fields.computeIfAbsent(Role.TIMES, shape::find).flatMap(f -> line.at(f.column()));
+        return times.isEmpty() || rated || label.oneOff()
+                ? ofRow
+                : ofRow.withMlPerDay((Double.isNaN(ofRow.mlPerDay()) ? 1 : ofRow.mlPerDay())
+                        * context.words().number(times.get()).orElse(Double.NaN));
+    }
+
+    private void waterChange(Cell cell, Field field, Line line, Where where) {
+        String unit = text(Role.UNIT, line);
+        VolumeUnit counted = unit.isEmpty()
+                ? changes.unit(field)
+                : context.words().volume(unit).orElse(VolumeUnit.UNWRITTEN);
+        if (usable(cell, where) && !doses.waterChange(cell, counted, where)) {
             boolean amountFirst = !cell.shown().isBlank()
                     && !Character.isLetter(cell.shown().strip().charAt(0));
             notes.read(cell, (amountFirst ? "wc " : "") + cell.shown(), where);

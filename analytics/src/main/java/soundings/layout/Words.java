@@ -243,6 +243,22 @@ final class Words {
                                 u -> OptionalDouble.empty());
     }
 
+    /** Whether a text says how much a day. */
+    boolean rated(String text) {
+        return Headers.rated(text, vocabulary);
+    }
+
+    /** Millilitres a day in one of a dose's unit; NaN where it is no volume. */
+    double mlPerDay(String unit) {
+        Label rate = label("dose a " + unit);
+        return rated(unit)
+                ? rate.mlPerDay()
+                : volume(unit)
+                        .map(VolumeUnit::litres)
+                        .map(l -> l.orElse(Double.NaN) * 1000)
+                        .orElse(Double.NaN);
+    }
+
     /** Whether a word of a heading says nothing of what stands below. */
     boolean filler(String word) {
         return Headers.filler(word);

@@ -183,7 +183,7 @@ final class DatePieces {
         } else {
             boolean suffix = behindFigures && (SUFFIXES.contains(word) || word.isEmpty());
             boolean isoTime = behindFigures && (word.equals("t") || word.equals("z"));
-            foreign |= !suffix && !isoTime && !FILLERS.contains(word);
+            foreign |= !suffix && !isoTime && (behindFigures || !FILLERS.contains(word));
         }
         at += length;
         sign = ' ';

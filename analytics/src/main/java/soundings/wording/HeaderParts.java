@@ -52,6 +52,7 @@ final class HeaderParts {
             "by",
             "from",
             "new",
+            "per",
             "units",
             "unit",
             "daily",
@@ -84,6 +85,7 @@ final class HeaderParts {
             "zugabe",
             "dosificacion",
             "ajout");
+    private static final Set<String> EACH = Set.of("per", "each", "a", "/", "pro", "par", "por");
     private static final Set<String> BY_HAND =
             Set.of("manual", "manually", "hand", "oneoff", "single", "extra", "correction", "boost");
     private static final Set<String> CHANGE_WORDS = Set.of(
@@ -173,6 +175,16 @@ final class HeaderParts {
 
     boolean doseWord() {
         return tokens.stream().anyMatch(t -> DOSE_WORDS.contains(t.text()));
+    }
+
+    /** {@code ml per dose}, {@code mL each dose}: one of several a day. */
+    boolean eachDose() {
+        for (int i = 1; i < tokens.size(); i++) {
+            if (tokens.get(i).is("dose") && EACH.contains(tokens.get(i - 1).text())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     boolean byHand() {

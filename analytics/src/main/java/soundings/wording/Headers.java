@@ -38,6 +38,11 @@ public final class Headers {
         return company < 2 ? each : each.stream().map(Headers::inCompany).toList();
     }
 
+    /** Whether a text says how much goes in a day. */
+    public static boolean rated(String text, Vocabulary vocabulary) {
+        return text.length() <= LONGEST && new HeaderParts(text, vocabulary).rate.isPresent();
+    }
+
     /** Whether a word says nothing about what is measured. */
     public static boolean filler(String word) {
         return HeaderParts.FILLERS.contains(Plain.of(word).strip());
@@ -87,6 +92,9 @@ public final class Headers {
         }
         if (parts.byHand() && (ml || parts.doseWord() || known)) {
             return List.of(oneOff(parts, additive, 0.85, "put in by hand"));
+        }
+        if (parts.eachDose() && ml) {
+            return List.of(dose(parts, additive, Double.NaN, 0.85, "one dose of several a day"));
         }
         if (parts.doseWord() && (!additive.isEmpty() || ml)) {
             return List.of(

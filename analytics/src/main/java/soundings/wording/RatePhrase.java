@@ -86,11 +86,32 @@ final class RatePhrase {
             "each",
             "changed",
             "still",
-            "of");
+            "of",
+            "auf",
+            "jetzt",
+            "nun",
+            "op",
+            "naar");
     static final Set<String> RELATIVE =
             Set.of("+", "by", "extra", "more", "less", "another", "plus", "minus", "max", "limit");
-    static final Set<String> STOPPED =
-            Set.of("stopped", "stop", "paused", "pause", "off", "halted", "ceased", "stopping", "ended", "suspended");
+    static final Set<String> STOPPED = Set.of(
+            "stopped",
+            "stop",
+            "paused",
+            "pause",
+            "off",
+            "halted",
+            "ceased",
+            "stopping",
+            "ended",
+            "suspended",
+            "gestoppt",
+            "abgesetzt",
+            "arrete",
+            "arretee",
+            "parado",
+            "suspendido",
+            "gestopt");
     /** Words that tell of a new setting. */
     private static final Set<String> SETTING = Set.of(
             "now",
@@ -105,6 +126,24 @@ final class RatePhrase {
             "back",
             "up",
             "down");
+
+    /** Words behind a rate that change nothing about it. */
+    private static final Set<String> DONE = Set.of(
+            "now",
+            "today",
+            "again",
+            "total",
+            "erhoht",
+            "gesenkt",
+            "reduziert",
+            "verringert",
+            "eingestellt",
+            "augmente",
+            "reduit",
+            "aumentado",
+            "reducido",
+            "verhoogd",
+            "verlaagd");
 
     private static final Set<String> STOP_FILL = Set.of(
             "dosing",
@@ -347,7 +386,7 @@ final class RatePhrase {
     /** Passes {@code in 4 doses}, {@code over 4 doses}, which do not change the rate, and {@code today}. */
     private static int split(Clauses text, int i) {
         boolean doses = text.in(i, Set.of("in", "over")) && text.number(i + 1) && text.is(i + 2, "doses");
-        return text.pass(doses ? i + 3 : i, Set.of("now", "today", "again", "total"), 2);
+        return text.pass(doses ? i + 3 : i, DONE, 2);
     }
 
     record Start(Optional<WrittenDate> date, int end) {}
