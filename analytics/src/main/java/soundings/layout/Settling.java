@@ -114,7 +114,7 @@ final class Settling {
             issues.add(new UnitUnclear(bare.get(0).at(), around(bare), header(), choice.candidates()));
             return Map.of();
         }
-        own.forEach((tank, scale) -> assumed(byTank.get(tank), scale));
+        own.forEach((tank, scale) -> assumed(byTank.getOrDefault(tank, bare), scale));
         return own;
     }
 
