@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import soundings.log.AsWritten;
 import soundings.log.DoseRate;
 import soundings.log.Issue;
@@ -37,6 +38,8 @@ final class AllTanks {
             "tutti",
             "tutte");
 
+    private static final Pattern KINDS = Pattern.compile("\\b(aquaria|aquariums|becken|bacs|bakken|systems)\\b");
+
     private final List<String> tanks;
     private final List<LogEntry> entries = new ArrayList<>();
     private final List<Issue> issues = new ArrayList<>();
@@ -50,8 +53,7 @@ final class AllTanks {
 
     /** Whether a text in a tank's place means every tank. */
     static boolean means(String text) {
-        String key = Tanks.key(text).replaceAll("\\b(aquaria|aquariums|becken|bacs|bakken|systems)\\b", " ");
-        return WORDS.contains(key.strip());
+        return WORDS.contains(KINDS.matcher(Tanks.key(text)).replaceAll(" ").strip());
     }
 
     /** @param setUp the tanks the keeper has set up; where there are none those that are named in the log */

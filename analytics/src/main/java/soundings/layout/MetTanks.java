@@ -12,6 +12,7 @@ final class MetTanks {
 
     static Map<String, Integer> in(List<Shape> shapes) {
         Map<String, Integer> met = new HashMap<>();
+        Map<String, Integer> written = new HashMap<>();
         for (Shape shape : shapes) {
             shape.fields().stream()
                     .filter(f -> shape.dated() && f.inferred().contains(Inferred.TANK))
@@ -23,9 +24,11 @@ final class MetTanks {
                     .flatMap(f -> shape.column(f).cells().stream())
                     .map(Cell::shown)
                     .map(String::strip)
-                    .filter(t -> !t.isEmpty() && !AllTanks.means(t))
-                    .forEach(t -> met.merge(t, 1, Integer::sum));
+                    .filter(t -> !t.isEmpty())
+                    .forEach(t -> written.merge(t, 1, Integer::sum));
         }
+        written.keySet().removeIf(AllTanks::means);
+        written.forEach((tank, times) -> met.merge(tank, times, Integer::sum));
         return met;
     }
 }

@@ -1,17 +1,26 @@
 package soundings.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import soundings.chemistry.Names;
 import soundings.setup.Setup;
 
 /** The tanks' names, and every other way each is written. */
 final class Tanks {
+    private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{N}]+");
+    private static final Pattern KIND = Pattern.compile("\\b(the|tank|tanks|aquarium|system)\\b");
+    private static final Pattern SPACES = Pattern.compile(" +");
+    private static final Pattern NUMBER = Pattern.compile("[0-9 ]+");
+
     private final Map<String, String> names;
     private final List<String> own;
+    /** By text: a log says the same few names over and over. */
+    private final Map<String, Optional<String>> known = new HashMap<>();
 
     private Tanks(Map<String, String> names, List<String> own) {
         this.names = names;
@@ -53,7 +62,7 @@ final class Tanks {
 
     /** The tank whose name or other spelling this text is, signs, case and a mistyped letter aside. */
     Optional<String> findKnown(String text) {
-        return near(names, key(text));
+        return known.computeIfAbsent(text, t -> near(names, key(t)));
     }
 
     /** The tank whose name or other spelling this text is exactly. */
@@ -96,11 +105,11 @@ final class Tanks {
 
     /** Letters and digits only, the word "tank" left out unless it is all there is. */
     static String key(String text) {
-        String plain = Names.fold(text).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
-        String bare = plain.replaceAll("\\b(the|tank|tanks|aquarium|system)\\b", " ")
-                .replaceAll(" +", " ")
+        String plain = SIGNS.matcher(Names.fold(text)).replaceAll(" ").strip();
+        String bare = SPACES.matcher(KIND.matcher(plain).replaceAll(" "))
+                .replaceAll(" ")
                 .strip();
-        boolean telling = bare.length() > 1 && !bare.matches("[0-9 ]+");
+        boolean telling = bare.length() > 1 && !NUMBER.matcher(bare).matches();
         return telling ? bare : plain;
     }
 }

@@ -44,6 +44,8 @@ final class Words {
     private final Map<String, Kind> kinds = new HashMap<>();
     private final Map<DecimalMark, Map<String, AmountText>> amounts = new EnumMap<>(DecimalMark.class);
     private final Map<String, Optional<WrittenDate>> dates = new HashMap<>();
+    private final Map<String, Optional<VolumeUnit>> volumes = new HashMap<>();
+    private final Map<String, Boolean> rated = new HashMap<>();
 
     private Words(Vocabulary vocabulary, Tanks tanks) {
         this.vocabulary = vocabulary;
@@ -216,11 +218,13 @@ final class Words {
 
     /** The unit of volume, or the share, that stands in a text. */
     Optional<VolumeUnit> volume(String text) {
-        return Headers.read("wc " + text, vocabulary).stream()
-                .map(Labels::of)
-                .filter(l -> l.role() == Role.WATER_CHANGE && l.volume() != VolumeUnit.UNWRITTEN)
-                .map(Label::volume)
-                .findFirst();
+        return volumes.computeIfAbsent(
+                text,
+                t -> Headers.read("wc " + t, vocabulary).stream()
+                        .map(Labels::of)
+                        .filter(l -> l.role() == Role.WATER_CHANGE && l.volume() != VolumeUnit.UNWRITTEN)
+                        .map(Label::volume)
+                        .findFirst());
     }
 
     AmountText amount(Cell cell, DecimalMark mark) {
@@ -245,7 +249,7 @@ final class Words {
 
     /** Whether a text says how much a day. */
     boolean rated(String text) {
-        return Headers.rated(text, vocabulary);
+        return rated.computeIfAbsent(text, t -> Headers.rated(t, vocabulary));
     }
 
     /** Millilitres a day in one of a dose's unit; NaN where it is no volume. */
