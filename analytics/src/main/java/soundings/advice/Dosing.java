@@ -174,7 +174,7 @@ final class Dosing {
                         sum.matter().scale()));
         why.add(held(sum.feed().presentMlPerDay(), keeps));
         sum.matter().target().ifPresent(t -> why.add(leaving(sum.estimate(), t)));
-        sum.estimate().usualChange().ifPresent(c -> why.add(usual(c)));
+        sum.estimate().course().usualChange().ifPresent(c -> why.add(usual(c)));
         if (!proposes) {
             why.add(
                     isOutside(sum, keeps)

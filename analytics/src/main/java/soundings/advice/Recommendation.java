@@ -119,7 +119,8 @@ public record Recommendation(
         STRENGTH_UNKNOWN,
         NOT_TESTED,
         CONFLICTING_READINGS,
-        MODEL_DOUBTED
+        MODEL_DOUBTED,
+        CHANGED_LATELY
     }
 
     /**

@@ -2,6 +2,8 @@ package soundings.advice;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import soundings.advice.Recommendation.Reason;
 import soundings.advice.Recommendation.Withheld;
@@ -18,6 +20,9 @@ final class Refusals {
     private static final int LATELY = 6;
     private static final int TOO_MANY_SET_ASIDE = 3;
 
+    /** Tests after a change of the use, before a dose is worked out from the new one. */
+    private static final int ENOUGH_SINCE = 3;
+
     private Refusals() {}
 
     static Optional<Withheld> of(Matter matter, Feed feed) {
@@ -30,7 +35,8 @@ final class Refusals {
                         tooFew(matter),
                         conflicting(matter),
                         useUnknown(matter),
-                        doubted(matter))
+                        doubted(matter),
+                        changedLately(matter))
                 .flatMap(Optional::stream)
                 .findFirst();
     }
@@ -182,6 +188,28 @@ final class Refusals {
         return estimate.use()
                 .flatMap(u -> estimate.plainUse().map(p -> p.low() > u.high() || p.high() < u.low()))
                 .orElse(false);
+    }
+
+    /** Until a few tests tell the new use apart from a mistyped test or a dose nobody wrote down. */
+    private static Optional<Withheld> changedLately(Matter matter) {
+        return matter.estimate()
+                .flatMap(e -> e.changed()
+                        .filter(c -> c.tests() < ENOUGH_SINCE)
+                        .flatMap(c -> withheld(
+                                Reason.CHANGED_LATELY,
+                                (c.tests() == 1 ? "the last test does" : "the last " + c.tests() + " tests do")
+                                        + " not agree with the use before " + c.after()
+                                        + ": the use may have changed, or something moved the level that is not on record",
+                                "Write down what was done after " + c.after() + ", if anything, and test "
+                                        + Phrases.name(matter.parameter()) + " again on "
+                                        + again(e, ENOUGH_SINCE - c.tests()))));
+    }
+
+    private static String again(Estimate estimate, int tests) {
+        long every = Math.max(1, Math.round(estimate.fit().testEveryDays()));
+        return IntStream.rangeClosed(1, tests)
+                .mapToObj(i -> estimate.asOf().plusDays(i * every).toString())
+                .collect(Collectors.joining(" and "));
     }
 
     private static Optional<Withheld> withheld(Reason reason, String message, String wouldLift) {

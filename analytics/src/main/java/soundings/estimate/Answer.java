@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import soundings.chemistry.Scale;
-import soundings.log.Reading;
 import soundings.quantity.Interval;
 
 /** Words the fitted model as an {@link Estimate}. */
@@ -36,7 +36,7 @@ final class Answer {
         this.fitted = fitted;
         this.question = fitted.question();
         this.usual = UsualChange.of(question.inflow().changes(), question.end());
-        Trace trace = Trace.of(question.begin(fitted.best().spread()), question.stages());
+        Trace trace = Trace.of(question.begin(fitted.best()), question.stages());
         this.check = ResidualCheck.of(trace);
         this.leaning = Leaning.of(trace);
         this.smoothed = Smoother.back(trace, question.start());
@@ -48,32 +48,36 @@ final class Answer {
 
     private Estimate estimate() {
         double blind = stepVariance() + written();
-        double shared = SHARED * fitted.best().spread().kit(0);
+        double shared = SHARED * fitted.best().kit(0);
         Mixture levels = mixture(LEVEL, blind + shared * shared);
         Mixture uses = mixture(USE, 2 * blind / Math.pow(Math.max(spanDays(), 1), 2));
         Interval use = leaning.widen(widened(uses.interval()), false);
         Optional<Interval> plain = plainUse();
         caveats(use, plain);
-        List<Reading> readings = question.readings();
-        boolean balances = question.parameter().balances();
+        boolean told = question.parameter().balances() && question.inflow().known();
         return new Estimate(
+                basis(),
+                new Estimate.Figures(
+                        floored(leaning.widen(widened(levels.interval()), true)),
+                        told ? Optional.of(use) : Optional.empty(),
+                        use.times(-1).plus(question.dosedNow()),
+                        question.dosedNow(),
+                        plain),
+                new Estimate.Course(track(), ahead(), usual.map(UsualChange.Kept::usual)),
+                fit(levels, uses),
+                caveats,
+                fitted.changed());
+    }
+
+    private Estimate.Basis basis() {
+        return new Estimate.Basis(
                 question.tank().tank(),
                 question.parameter(),
                 question.end(),
-                readings.size() - fitted.doubts().size(),
+                question.readings().size() - fitted.doubts().size(),
                 spanDays(),
-                floored(leaning.widen(widened(levels.interval()), true)),
-                balances && question.inflow().known() ? Optional.of(use) : Optional.empty(),
-                use.times(-1).plus(question.dosedNow()),
-                question.dosedNow(),
-                track(),
-                ahead(),
                 fitted.doubts(),
-                plain,
-                sources(),
-                fit(levels, uses),
-                caveats,
-                usual.map(UsualChange.Kept::usual));
+                sources());
     }
 
     private Mixture mixture(int state, double extra) {
@@ -112,7 +116,7 @@ final class Answer {
         if (step == 0) {
             return 0;
         }
-        double sd = fitted.best().spread().kit(0);
+        double sd = fitted.best().kit(0);
         double off = step / Math.PI * Math.exp(-2 * Math.PI * Math.PI * sd * sd / (step * step));
         return off * off / 2;
     }
@@ -124,25 +128,21 @@ final class Answer {
     }
 
     private List<Estimate.Day> track() {
-        List<Grid.Node> shown =
-                fitted.nodes().stream().filter(n -> n.weight() >= SHOWS).toList();
-        List<Grid.Node> nodes = shown.isEmpty() ? List.of(fitted.best()) : shown;
-        double all = nodes.stream().mapToDouble(Grid.Node::weight).sum();
         Map<Double, List<Mixture.Part>> parts = new TreeMap<>();
-        for (Grid.Node node : nodes) {
-            for (Smoother.Smoothed s : lookBack(node)) {
-                Mixture.Part part = new Mixture.Part(
-                        node.weight() / all, s.after().mean(), s.after().variance());
+        fitted.spreads(SHOWS).forEach((spread, weight) -> {
+            for (Smoother.Smoothed s : lookBack(spread)) {
+                Mixture.Part part =
+                        new Mixture.Part(weight, s.after().mean(), s.after().variance());
                 parts.computeIfAbsent(s.stage().day(), d -> new ArrayList<>()).add(part);
             }
-        }
+        });
         Map<LocalDate, Estimate.Day> days = new TreeMap<>();
         parts.forEach((day, p) -> days.put(date(day), new Estimate.Day(date(day), normal(new Mixture(p)))));
         return List.copyOf(days.values());
     }
 
-    private List<Smoother.Smoothed> lookBack(Grid.Node node) {
-        return node.spread().equals(fitted.best().spread()) ? smoothed : question.lookBack(node.spread());
+    private List<Smoother.Smoothed> lookBack(Spread spread) {
+        return spread.equals(fitted.best()) ? smoothed : question.lookBack(spread);
     }
 
     private static LocalDate date(double day) {
@@ -160,15 +160,28 @@ final class Answer {
         List<Estimate.Day> days = new ArrayList<>();
         for (int d = 1; d <= AHEAD_DAYS; d++) {
             Stage day = stageAhead(d, noon + d);
-            List<Mixture.Part> parts = new ArrayList<>();
+            List<Mixture.Part> before = new ArrayList<>();
+            List<Mixture.Part> changed = new ArrayList<>();
             for (int i = 0; i < nodes.size(); i++) {
                 at.get(i).take(day);
-                parts.add(new Mixture.Part(
-                        nodes.get(i).weight(), at.get(i).mean(LEVEL), at.get(i).covariance(LEVEL, LEVEL)));
+                (nodes.get(i).changed() ? changed : before)
+                        .add(new Mixture.Part(
+                                nodes.get(i).weight(),
+                                at.get(i).mean(LEVEL),
+                                at.get(i).covariance(LEVEL, LEVEL)));
             }
-            days.add(new Estimate.Day(question.end().plusDays(d), widened(normal(new Mixture(parts)))));
+            days.add(new Estimate.Day(question.end().plusDays(d), widened(floored(fan(before, changed)))));
         }
         return days;
+    }
+
+    /** What goes on as it was and what has changed lately, each matched by one normal: the second is wide and seldom likely. */
+    private static Interval fan(List<Mixture.Part> before, List<Mixture.Part> changed) {
+        return new Mixture(Stream.of(before, changed)
+                        .filter(p -> !p.isEmpty())
+                        .map(p -> new Mixture(p).matched())
+                        .toList())
+                .interval();
     }
 
     private Stage stageAhead(int d, double at) {
@@ -259,6 +272,11 @@ final class Answer {
             caveats.add(
                     "the level lies at or near zero, where less is used than would be: the use may be higher than stated");
         }
+        fitted.changed()
+                .ifPresent(
+                        c -> caveats.add(
+                                "the tests since " + c.after()
+                                        + " do not agree with the use before: the use has changed, or something moved the level that is not on record"));
         if (check.tooLarge()) {
             caveats.add("the readings scatter more than the model allows; the intervals were widened for it");
         }
@@ -273,7 +291,7 @@ final class Answer {
     /** Whether the last tests leave the level at zero, as far as the kit can tell. */
     private boolean empty() {
         Smoother.Belief last = smoothed.get(smoothed.size() - 1).before();
-        return last.mean() < 2 * fitted.best().spread().kit(0) && question.dosedNow() > 0;
+        return last.mean() < 2 * fitted.best().kit(0) && question.dosedNow() > 0;
     }
 
     private String amount(double value) {

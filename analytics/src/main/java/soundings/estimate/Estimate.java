@@ -11,85 +11,132 @@ import soundings.log.Reading;
 import soundings.quantity.Interval;
 
 /**
- * Level, use and drift in the parameter's canonical unit (a day), each with its 90 % interval.
+ * Level, use and drift of one test of one tank in the parameter's canonical unit (a day), each with its 90 % interval.
  *
- * @param asOf the day the level and the rates are stated for
- * @param readings how many readings the figures rest on
- * @param use positive when used up; empty where it cannot be told from the dose: a condition, or a dose of unknown strength
- * @param drift what the level does a day with the present dose, water changes left out
- * @param dosedPerDay rise a day of the present dose; zero when nothing is dosed or its strength is unknown
- * @param track the smoothed level, a point a day that matters, for charts
- * @param ahead the level on days to come if nothing changes, the keeper's usual water changes among what goes on
- * @param setAside readings the model found to be mistyped, with why
- * @param plainUse Theil-Sen on dose-corrected readings of the last weeks, where there are enough; a cross-check
- * @param sources the kits and laboratories the readings come from, the one the level is stated on first
- * @param fit what the figures above were computed with, for {@link TestsNeeded}, {@link KitStep} and the curious
+ * @param fit what the figures were computed with, for {@link TestsNeeded}, {@link KitStep} and the curious
  * @param caveats what a reader must know: unknown dose strength, a residual check failed, cross-check disagrees
- * @param usualChange the water changes counted in ahead; empty where there is no habit to go by
+ * @param changed what may have changed shortly before the last tests; empty where nothing likely did
  */
 public record Estimate(
-        String tank,
-        Parameter parameter,
-        LocalDate asOf,
-        int readings,
-        int spanDays,
-        Interval level,
-        Optional<Interval> use,
-        Interval drift,
-        double dosedPerDay,
-        List<Day> track,
-        List<Day> ahead,
-        List<Doubt> setAside,
-        Optional<Interval> plainUse,
-        List<SourceBias> sources,
-        Fit fit,
-        List<String> caveats,
-        Optional<UsualChange> usualChange)
+        Basis basis, Figures figures, Course course, Fit fit, List<String> caveats, Optional<Changed> changed)
         implements Outcome {
     public Estimate {
-        track = List.copyOf(track);
-        ahead = List.copyOf(ahead);
-        setAside = List.copyOf(setAside);
-        sources = List.copyOf(sources);
         caveats = List.copyOf(caveats);
     }
 
-    /** Without a habit of water changes. */
-    public Estimate(
+    public Estimate(Basis basis, Figures figures, Course course, Fit fit) {
+        this(basis, figures, course, fit, List.of(), Optional.empty());
+    }
+
+    /**
+     * What the figures rest on.
+     *
+     * @param asOf the day the level and the rates are stated for
+     * @param readings how many readings the figures rest on
+     * @param setAside readings the model found to be mistyped, with why
+     * @param sources the kits and laboratories the readings come from, the one the level is stated on first
+     */
+    public record Basis(
             String tank,
             Parameter parameter,
             LocalDate asOf,
             int readings,
             int spanDays,
-            Interval level,
-            Optional<Interval> use,
-            Interval drift,
-            double dosedPerDay,
-            List<Day> track,
-            List<Day> ahead,
             List<Doubt> setAside,
-            Optional<Interval> plainUse,
-            List<SourceBias> sources,
-            Fit fit,
-            List<String> caveats) {
-        this(
-                tank,
-                parameter,
-                asOf,
-                readings,
-                spanDays,
-                level,
-                use,
-                drift,
-                dosedPerDay,
-                track,
-                ahead,
-                setAside,
-                plainUse,
-                sources,
-                fit,
-                caveats,
-                Optional.empty());
+            List<SourceBias> sources) {
+        public Basis {
+            setAside = List.copyOf(setAside);
+            sources = List.copyOf(sources);
+        }
+
+        public Basis(String tank, Parameter parameter, LocalDate asOf, int readings, int spanDays) {
+            this(tank, parameter, asOf, readings, spanDays, List.of(), List.of());
+        }
+    }
+
+    /**
+     * Canonical unit, and a day.
+     *
+     * @param use positive when used up; empty where it cannot be told from the dose: a condition, or a dose of unknown strength
+     * @param drift what the level does a day with the present dose, water changes left out
+     * @param dosedPerDay rise a day of the present dose; zero when nothing is dosed or its strength is unknown
+     * @param plainUse Theil-Sen on dose-corrected readings of the last weeks, where there are enough; a cross-check
+     */
+    public record Figures(
+            Interval level, Optional<Interval> use, Interval drift, double dosedPerDay, Optional<Interval> plainUse) {}
+
+    /**
+     * The level day by day.
+     *
+     * @param track smoothed, a point a day that matters, for charts
+     * @param ahead on days to come if nothing changes, the keeper's usual water changes among what goes on
+     * @param usualChange the water changes counted in ahead; empty where there is no habit to go by
+     */
+    public record Course(List<Day> track, List<Day> ahead, Optional<UsualChange> usualChange) {
+        public static final Course NONE = new Course(List.of(), List.of(), Optional.empty());
+
+        public Course {
+            track = List.copyOf(track);
+            ahead = List.copyOf(ahead);
+        }
+    }
+
+    @Override
+    public String tank() {
+        return basis.tank();
+    }
+
+    @Override
+    public Parameter parameter() {
+        return basis.parameter();
+    }
+
+    public LocalDate asOf() {
+        return basis.asOf();
+    }
+
+    public int readings() {
+        return basis.readings();
+    }
+
+    public int spanDays() {
+        return basis.spanDays();
+    }
+
+    public List<Doubt> setAside() {
+        return basis.setAside();
+    }
+
+    public List<SourceBias> sources() {
+        return basis.sources();
+    }
+
+    public Interval level() {
+        return figures.level();
+    }
+
+    public Optional<Interval> use() {
+        return figures.use();
+    }
+
+    public Interval drift() {
+        return figures.drift();
+    }
+
+    public double dosedPerDay() {
+        return figures.dosedPerDay();
+    }
+
+    public Optional<Interval> plainUse() {
+        return figures.plainUse();
+    }
+
+    public List<Day> track() {
+        return course.track();
+    }
+
+    public List<Day> ahead() {
+        return course.ahead();
     }
 
     @Override
@@ -106,9 +153,9 @@ public record Estimate(
     public List<Day> aheadWith(double morePerDay, double once, int onDays) {
         List<Day> days = new ArrayList<>();
         double more = 0;
-        for (Day day : ahead) {
-            more += morePerDay + (ChronoUnit.DAYS.between(asOf, day.date()) <= onDays ? once / onDays : 0);
-            double left = usualChange
+        for (Day day : ahead()) {
+            more += morePerDay + (ChronoUnit.DAYS.between(asOf(), day.date()) <= onDays ? once / onDays : 0);
+            double left = course.usualChange()
                     .filter(c -> c.isOn(day.date()))
                     .map(c -> 1 - c.share())
                     .orElse(1.0);
@@ -120,8 +167,9 @@ public record Estimate(
 
     /** What the drift comes to in so many days, water changes left out: a level falls no further than to zero. */
     public Interval driftOver(int days) {
-        Interval all = drift.times(days);
-        return parameter.balances()
+        Interval level = level();
+        Interval all = drift().times(days);
+        return parameter().balances()
                 ? new Interval(
                         Math.max(all.mid(), -level.mid()),
                         Math.max(all.low(), -level.high()),
@@ -135,6 +183,15 @@ public record Estimate(
 
     /** The level on one day. */
     public record Day(LocalDate date, Interval level) {}
+
+    /**
+     * The last tests do not agree with the use before: it took a step, or the level was moved by what nobody wrote down.
+     *
+     * @param after the likeliest such change came after the tests of this day
+     * @param tests how many tests there are since
+     * @param probability that there was one at all, 0 to 1
+     */
+    public record Changed(LocalDate after, int tests, double probability) {}
 
     /** A reading the model does not believe. */
     public record Doubt(Reading reading, String because) {}

@@ -39,8 +39,16 @@ final class Grid {
         }
     }
 
-    /** A node's spread, its share of the whole and the belief it ends in. */
-    record Node(Spread spread, double logPrior, double weight, Balance end) {}
+    /** A node's spread, its share of the whole and the belief it ends in; {@code changed}: with a late change, see {@link Lately}. */
+    record Node(Spread spread, double logPrior, double weight, Balance end, boolean changed) {
+        Node weighing(double other) {
+            return new Node(spread, logPrior, other, end, changed);
+        }
+
+        Node ending(Balance other, boolean changing) {
+            return new Node(spread, logPrior, weight, other, changing);
+        }
+    }
 
     private record Tried(Spread spread, double logPrior, Balance end) {
         double log() {
@@ -149,7 +157,7 @@ final class Grid {
         kept.sort((a, b) -> Double.compare(b.log(), a.log()));
         double all = sum;
         return kept.stream()
-                .map(t -> new Node(t.spread(), t.logPrior(), Math.exp(t.log() - best) / all, t.end()))
+                .map(t -> new Node(t.spread(), t.logPrior(), Math.exp(t.log() - best) / all, t.end(), false))
                 .toList();
     }
 }

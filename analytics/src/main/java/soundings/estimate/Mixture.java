@@ -24,6 +24,15 @@ record Mixture(List<Part> parts) {
                 .toList());
     }
 
+    /** One normal of the same mean and variance, with the weight of all. */
+    Part matched() {
+        double all = parts.stream().mapToDouble(Part::weight).sum();
+        Mixture whole = new Mixture(parts.stream()
+                .map(p -> new Part(p.weight() / all, p.mean(), p.variance()))
+                .toList());
+        return new Part(all, whole.mean(), whole.variance());
+    }
+
     double mean() {
         double sum = 0;
         for (Part p : parts) {

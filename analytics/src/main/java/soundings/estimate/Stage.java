@@ -32,6 +32,11 @@ record Stage(
         return new Stage(day, dt, rise, variance, sights, keep, add, addVariance, shake);
     }
 
+    /** After its tests use and level may have moved by that much, variances. */
+    Stage changing(double ofUse, double ofLevel) {
+        return new Stage(day, dt, rise, jump, sights, keep, add, addVariance + ofLevel, shake + ofUse);
+    }
+
     Stage withSights(List<Sight> others) {
         return new Stage(day, dt, rise, jump, others, keep, add, addVariance, shake);
     }

@@ -17,6 +17,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import soundings.advice.Recommendation.Reason;
 import soundings.advice.Recommendation.WorkingLine;
 import soundings.estimate.Estimate;
@@ -24,6 +26,7 @@ import soundings.estimate.NotEnough;
 import soundings.history.History;
 import soundings.history.WrittenLog;
 import soundings.quantity.Amount;
+import soundings.quantity.Interval;
 import soundings.setup.Setup;
 
 /** Worked by hand from the sum dose = use * litres / strength; a sum of units, no outside figure needed. */
@@ -301,24 +304,30 @@ class DosingTest {
         History history = dosedLog().history(NINETY_LITRES);
         Estimate e = use(history, 1.2, 0.05, 8, 0.5);
         Estimate doubted = new Estimate(
-                e.tank(),
-                e.parameter(),
-                e.asOf(),
-                e.readings(),
-                e.spanDays(),
-                e.level(),
-                e.use(),
-                e.drift(),
-                e.dosedPerDay(),
-                e.track(),
-                e.ahead(),
-                e.setAside(),
-                Optional.of(soundings.quantity.Interval.normal(0.3, 0.05)),
-                e.sources(),
-                new Estimate.Fit(0.1, 0.1, 0.01, 0.001, 0.1, 0.05, 0, 3, false),
-                e.caveats());
+                e.basis(),
+                new Estimate.Figures(
+                        e.level(), e.use(), e.drift(), e.dosedPerDay(), Optional.of(Interval.normal(0.3, 0.05))),
+                e.course(),
+                new Estimate.Fit(0.1, 0.1, 0.01, 0.001, 0.1, 0.05, 0, 3, false));
 
         assertThat(refused(history, doubted)).isEqualTo(Reason.MODEL_DOUBTED);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, true", "2, true", "3, false"})
+    void a_use_that_changed_lately_is_not_dosed_by_before_three_tests_tell_the_new_one(int tests, boolean waits) {
+        History history = dosedLog().history(NINETY_LITRES);
+        Estimate e = use(history, 1.2, 0.05, 8, 0.5);
+        Estimate.Changed changed = new Estimate.Changed(e.asOf().minusDays(9), tests, 0.8);
+        Estimate lately = new Estimate(e.basis(), e.figures(), e.course(), e.fit(), List.of(), Optional.of(changed));
+
+        Optional<Recommendation.Withheld> withheld =
+                only(Given.advice(history, lately), ALKALINITY).withheld();
+
+        assertThat(withheld.map(w -> w.reason() == Reason.CHANGED_LATELY).orElse(false))
+                .isEqualTo(waits);
+        assertThat(withheld.map(w -> w.wouldLift()).orElse(""))
+                .contains(waits ? e.asOf().plusDays(3) + "" : "");
     }
 
     @Test

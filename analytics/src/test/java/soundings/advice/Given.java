@@ -36,22 +36,15 @@ final class Given {
             ahead.add(new Estimate.Day(asOf.plusDays(d), Interval.normal(level + d * (dosed - use), sd)));
         }
         return new Estimate(
-                "Cube",
-                parameter,
-                asOf,
-                20,
-                40,
-                Interval.normal(level, levelSd),
-                Optional.of(Interval.normal(use, useSd)),
-                Interval.normal(dosed - use, useSd),
-                dosed,
-                List.of(),
-                ahead,
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                new Estimate.Fit(levelSd, 0.1, 0.01, 0.001, levelSd, useSd, 0, 3, true),
-                List.of());
+                new Estimate.Basis("Cube", parameter, asOf, 20, 40),
+                new Estimate.Figures(
+                        Interval.normal(level, levelSd),
+                        Optional.of(Interval.normal(use, useSd)),
+                        Interval.normal(dosed - use, useSd),
+                        dosed,
+                        Optional.empty()),
+                new Estimate.Course(List.of(), ahead, Optional.empty()),
+                new Estimate.Fit(levelSd, 0.1, 0.01, 0.001, levelSd, useSd, 0, 3, true));
     }
 
     static Estimates estimates(Outcome... outcomes) {

@@ -29,6 +29,8 @@ public final class EstimateBench {
             long seed,
             SimulatedTank.Troubles troubles,
             int daysSinceStep,
+            boolean shows,
+            boolean warned,
             double truth,
             Interval use,
             boolean levelIn,
@@ -83,6 +85,8 @@ public final class EstimateBench {
                 tank.seed,
                 tank.troubles,
                 tank.days - tank.stepDay,
+                shows(tank, kind),
+                e.changed().isPresent(),
                 tank.use[tank.days],
                 e.use().orElseThrow(),
                 levelIn,
@@ -91,10 +95,23 @@ public final class EstimateBench {
                 lines.leastSquares());
     }
 
+    /** Whether two tests or more came after a step, and it had moved the level by three errors of a test before the last. */
+    private static boolean shows(SimulatedTank tank, SimulatedTank.Kind kind) {
+        List<Integer> since = tank.points().stream()
+                .map(p -> tank.dayOf(p.reading()) - tank.stepDay)
+                .filter(d -> d > 0)
+                .toList();
+        if (since.size() < 2 || tank.stepDay == 0) {
+            return false;
+        }
+        double step = tank.use[tank.stepDay] - tank.use[tank.stepDay - 1];
+        return Math.abs(step) * since.get(since.size() - 1) > 3 * kind.scatter();
+    }
+
     private void print() {
         System.out.printf("%d tanks estimated, %d refused%n", results.size(), refused);
         System.out.println(
-                "                    n   50 %   90 %  level90   bias     error  Theil-Sen  least sq.  ratio to better");
+                "                    n   50 %   90 %  level90   bias     error  Theil-Sen  least sq.  ratio to better  warned");
         row("all", r -> true);
         results.stream()
                 .map(r -> r.kind().parameter().id())
@@ -106,6 +123,8 @@ public final class EstimateBench {
         row("wandering", r -> !r.troubles().smooth());
         row("step in use", r -> r.troubles().stepChange());
         row("  last 2 weeks", r -> r.daysSinceStep() >= 0 && r.daysSinceStep() < 14);
+        row("   and it shows", r -> r.daysSinceStep() >= 0 && r.daysSinceStep() < 14 && r.shows());
+        row("   not yet", r -> r.daysSinceStep() >= 0 && r.daysSinceStep() < 14 && !r.shows());
         row("  2 to 6 weeks", r -> r.daysSinceStep() >= 14 && r.daysSinceStep() < 42);
         row("coarse steps", r -> r.kind().step() >= r.kind().scatter());
         row("mistyped", r -> r.troubles().typos());
@@ -129,7 +148,7 @@ public final class EstimateBench {
         double squares = rival(of, false);
         System.out.printf(
                 Locale.ROOT,
-                "%-16s %4d   %4.1f   %4.1f     %4.1f  %+6.4f   %6.4f     %6.4f     %6.4f   %5.2f%n",
+                "%-16s %4d   %4.1f   %4.1f     %4.1f  %+6.4f   %6.4f     %6.4f     %6.4f   %5.2f           %5.1f%n",
                 name,
                 of.size(),
                 share(of, r -> inside(r, 0.6744898 / 1.6448536)),
@@ -139,7 +158,8 @@ public final class EstimateBench {
                 error,
                 sen,
                 squares,
-                error / Math.min(sen, squares));
+                error / Math.min(sen, squares),
+                share(of, Result::warned));
     }
 
     /** The ten intervals furthest from the truth, for whoever wants to know why. */

@@ -105,6 +105,24 @@ class EstimatingTest {
     }
 
     @Test
+    void a_use_that_took_a_step_before_the_last_two_tests_is_said_and_the_new_one_lies_in_the_interval() {
+        List<Reading> readings = new ArrayList<>(falling(12, 0.05, 60, 3));
+        Estimate before = estimate(history(readings, List.of(), List.of()));
+        double last = readings.get(readings.size() - 1).amount().about();
+        readings.add(reading(64, new Amount.Exact(last - 1.2)));
+        readings.add(reading(67, new Amount.Exact(last - 2.1)));
+        Estimate after = estimate(history(readings, List.of(), List.of()));
+
+        assertThat(before.changed()).isEmpty();
+        assertThat(after.changed()).hasValueSatisfying(c -> {
+            assertThat(c.after()).isBetween(FIRST.plusDays(55), FIRST.plusDays(64));
+            assertThat(c.probability()).isGreaterThan(0.5);
+        });
+        assertThat(after.use()).hasValueSatisfying(u -> assertThat(u.high()).isGreaterThan(0.28));
+        assertThat(after.caveats()).anyMatch(c -> c.contains("do not agree with the use before"));
+    }
+
+    @Test
     void a_lasting_jump_is_a_change_nobody_wrote_down_and_not_a_row_of_mistypings() {
         List<Reading> readings = falling(7, 0.0, 30, 1);
         falling(9, 0.0, 30, 2)
@@ -238,12 +256,12 @@ class EstimatingTest {
         Estimate with = estimate(history(readings, List.of(), changes));
         Estimate without = estimate(history(readings, List.of(), changes.subList(0, 2)));
 
-        assertThat(with.usualChange()).hasValueSatisfying(c -> {
+        assertThat(with.course().usualChange()).hasValueSatisfying(c -> {
             assertThat(c.everyDays()).isEqualTo(14);
             assertThat(c.share()).isCloseTo(0.2, within(1e-9));
             assertThat(c.next()).isEqualTo(FIRST.plusDays(94));
         });
-        assertThat(without.usualChange()).isEmpty();
+        assertThat(without.course().usualChange()).isEmpty();
         assertThat(with.caveats()).anyMatch(c -> c.contains("like natural seawater as salty as the tank, 6.6"));
         // due on days 94 and 108: of 0.03 a day more, what the first 10 and the next 14 brought is thinned by a fifth
         // each time

@@ -213,22 +213,17 @@ public final class MarineClub {
                     Interval.normal(level.mid() + day * drift.mid(), width * (0.05 + 0.006 * day))));
         }
         return new Estimate(
-                tank,
-                parameter,
-                AS_OF,
-                used.size(),
-                days,
-                level,
-                parameter.balances() ? Optional.of(Interval.normal(0.9 * width, 0.06 * width)) : Optional.empty(),
-                drift,
-                parameter.equals(ALKALINITY) ? 1.3 : 0,
-                track,
-                ahead,
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                new Estimate.Fit(0.08 * width, 0, 0, 0, 0.05 * width, 0.06 * width, 0, 7, true),
-                List.of());
+                new Estimate.Basis(tank, parameter, AS_OF, used.size(), days),
+                new Estimate.Figures(
+                        level,
+                        parameter.balances()
+                                ? Optional.of(Interval.normal(0.9 * width, 0.06 * width))
+                                : Optional.empty(),
+                        drift,
+                        parameter.equals(ALKALINITY) ? 1.3 : 0,
+                        Optional.empty()),
+                new Estimate.Course(track, ahead, Optional.empty()),
+                new Estimate.Fit(0.08 * width, 0, 0, 0, 0.05 * width, 0.06 * width, 0, 7, true));
     }
 
     private static Judgement judgement(String tank, Parameter parameter) {

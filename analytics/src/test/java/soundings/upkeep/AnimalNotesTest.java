@@ -37,22 +37,10 @@ class AnimalNotesTest {
         }
         Interval last = days.get(60).level();
         return new Estimate(
-                "Cube",
-                parameter,
-                WrittenLog.FIRST.plusDays(60),
-                20,
-                60,
-                last,
-                Optional.empty(),
-                new Interval(perDay, perDay, perDay),
-                0,
-                days,
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                new Estimate.Fit(0.1, 0.1, 0, 0, 0.1, 0.01, 0, 3, true),
-                List.of());
+                new Estimate.Basis("Cube", parameter, WrittenLog.FIRST.plusDays(60), 20, 60),
+                new Estimate.Figures(last, Optional.empty(), new Interval(perDay, perDay, perDay), 0, Optional.empty()),
+                new Estimate.Course(days, List.of(), Optional.empty()),
+                new Estimate.Fit(0.1, 0.1, 0, 0, 0.1, 0.01, 0, 3, true));
     }
 
     private static List<Animals> animals(WrittenLog log, Estimate... estimates) {

@@ -87,22 +87,10 @@ class TestsTest {
 
     private static Estimate estimate(Interval level, Interval drift, boolean sound) {
         return new Estimate(
-                "Cube",
-                ALKALINITY,
-                WrittenLog.FIRST,
-                20,
-                60,
-                level,
-                Optional.empty(),
-                drift,
-                0,
-                List.of(),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                new Estimate.Fit(0.1, 0.1, 0, 0, 0.1, 0.01, 0, 3, sound),
-                List.of());
+                new Estimate.Basis("Cube", ALKALINITY, WrittenLog.FIRST, 20, 60),
+                new Estimate.Figures(level, Optional.empty(), drift, 0, Optional.empty()),
+                Estimate.Course.NONE,
+                new Estimate.Fit(0.1, 0.1, 0, 0, 0.1, 0.01, 0, 3, sound));
     }
 
     /**
