@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import soundings.care.Plans.Treatment;
+import soundings.log.Reading;
 
 /**
  * A course of treatment, as written down: nothing here says what to give.
@@ -18,6 +19,7 @@ import soundings.care.Plans.Treatment;
  * @param water what is left after each dose and water change, in their order
  * @param whyNoLevel why {@code water} is empty or breaks off; empty where it does not
  * @param disputes notes that count the days otherwise
+ * @param tested the last test of what the medicine is named after, on or after the last step
  */
 public record Course(
         Treatment plan,
@@ -35,7 +37,8 @@ public record Course(
         List<Relapse> relapses,
         Better better,
         List<Dispute> disputes,
-        OptionalDouble litres) {
+        OptionalDouble litres,
+        Optional<Tested> tested) {
     public Course {
         doses = List.copyOf(doses);
         missing = List.copyOf(missing);
@@ -57,13 +60,19 @@ public record Course(
                 : OptionalDouble.of(water.get(water.size() - 1).after());
     }
 
-    /** Milligrams that would bring the water back to what the keeper wants in it; none where it holds as much. */
+    /**
+     * Milligrams that would bring the water back to what the keeper wants in it; none where it holds as much, and empty where a test
+     * tells what it holds.
+     */
     public OptionalDouble toKeepAt() {
-        return left().isPresent() && plan.keepAt().isPresent() && litres.isPresent()
+        return tested.isEmpty() && left().isPresent() && plan.keepAt().isPresent() && litres.isPresent()
                 ? OptionalDouble.of(
                         Math.max(0, plan.keepAt().getAsDouble() - left().getAsDouble()) * litres.getAsDouble())
                 : OptionalDouble.empty();
     }
+
+    /** What a test found in the water, which counts for more than any reckoning. */
+    public record Tested(Reading reading, double mgPerLitre) {}
 
     /**
      * A dose or a water change.

@@ -15,6 +15,9 @@ final class CourseActions {
     /** A shortfall smaller than this share of the level the keeper set is within what a scale and a bucket do. */
     private static final double SHARE = 0.05;
 
+    /** A home test of a medicine may be wrong by this share; common practice, no source. */
+    private static final double TEST_SHARE = 0.15;
+
     /** A dose that was due longer ago than this is not made good by a reminder. */
     private static final int DUE_DAYS = 3;
 
@@ -24,7 +27,7 @@ final class CourseActions {
     private CourseActions() {}
 
     static List<Action> of(Course course) {
-        return Stream.of(worse(course), due(course), shortOf(course), end(course))
+        return Stream.of(worse(course), due(course), shortOf(course), testedLow(course), end(course))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -53,6 +56,21 @@ final class CourseActions {
                                 + "? By your own rhythm it was due, and no note says so",
                         List.of("write down every dose: what is left in the water is reckoned from them"),
                         List.of()));
+    }
+
+    /** Tested, the water is judged by its test, within what such a test can be wrong by. */
+    private static Optional<Action> testedLow(Course course) {
+        double wanted = course.plan().keepAt().orElse(0);
+        return course.tested()
+                .filter(t -> t.mgPerLitre() < (1 - TEST_SHARE) * wanted)
+                .map(t -> action(
+                        course,
+                        Urgency.SOON,
+                        "Test " + what(course) + " for " + whom(course)
+                                + " again: the last test reads less than you set",
+                        List.of(mg(t.mgPerLitre()) + " mg/L on " + t.reading().date() + ", and you set " + mg(wanted)
+                                + " mg/L"),
+                        List.of(t.reading().at().place())));
     }
 
     private static Optional<Action> shortOf(Course course) {

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.stream.Stream;
 import soundings.care.Plans.Treatment;
 import soundings.history.History;
+import soundings.history.Series;
 import soundings.history.TankHistory;
 
 /** Finds courses of treatment, in the setup first, else in the notes, and follows each by its dates. */
@@ -120,7 +121,26 @@ final class Courses {
                 Recovery.relapses(plan, started, signs),
                 Recovery.better(signs),
                 disputes(notes, started),
-                tank.litres());
+                tank.litres(),
+                tested(tank, plan, started, until, levels));
+    }
+
+    /** The last test since the last step of what the medicine's name names, copper for one; in mg/L. */
+    private static Optional<Course.Tested> tested(
+            TankHistory tank, Treatment plan, LocalDate started, LocalDate until, Levels levels) {
+        LocalDate since = levels.steps().isEmpty()
+                ? started
+                : levels.steps().get(levels.steps().size() - 1).on();
+        List<String> words = List.of(Vocabulary.folded(plan.medicine()).split("[^\\p{L}]+"));
+        return tank.series().stream()
+                .map(Series::parameter)
+                .filter(p -> words.contains(Vocabulary.folded(p.name())))
+                .filter(p -> p.unit().equals("mg/L") || p.unit().equals("ug/L"))
+                .flatMap(p -> Tests.last(tank, p, until).stream())
+                .filter(r -> !r.date().isBefore(since))
+                .map(r -> new Course.Tested(
+                        r, r.amount().about() / (r.parameter().unit().equals("ug/L") ? 1000 : 1)))
+                .findFirst();
     }
 
     private List<Given> doses(TankHistory tank, Treatment plan) {

@@ -18,7 +18,9 @@ final class NotReady {
                 tank.zerosInARow() + " of the " + tank.zerosNeeded()
                         + " tests in a row without ammonia and nitrite that your rule asks for are done";
             case CHALLENGE ->
-                "its tests are clear; what is left is a challenge dose of ammonia that is gone within a day";
+                tank.animals()
+                        ? "its tests are clear; no challenge dose was noted before the animals went in, and with animals in none is to be given"
+                        : "its tests are clear; what is left is a challenge dose of ammonia that is gone within a day";
             case CHALLENGE_CLEARED -> "the last challenge dose of ammonia was not gone within a day";
             case CHALLENGE_TESTED -> "the day after the challenge dose wants a test of ammonia and of nitrite";
             case NOTHING -> "";

@@ -2,6 +2,7 @@ package soundings.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import soundings.chemistry.Parameter;
 import soundings.chemistry.Scale;
 
 /** Finds readings that were mistyped and changes of level that nobody wrote down, and tells one from the other. */
@@ -54,17 +55,22 @@ final class Doubts {
         return seen == 0 ? 0 : a.logLikelihood() - b.logLikelihood();
     }
 
-    /** Readings that all others speak against. */
+    /** Readings that all others speak against; a rise of a poison is none, for it must not be missed. */
     static List<Estimate.Doubt> mistyped(List<Smoother.Smoothed> smoothed, Spread spread, Trust trust) {
         List<Estimate.Doubt> doubts = new ArrayList<>();
         for (Smoother.Smoothed stage : smoothed) {
             for (Smoother.LeftOut leftOut : stage.readings()) {
-                if (weigh(leftOut, spread, trust).trust() < EVEN) {
+                if (weigh(leftOut, spread, trust).trust() < EVEN && !isPoisonRising(leftOut)) {
                     doubts.add(new Estimate.Doubt(leftOut.sight().reading(), because(leftOut)));
                 }
             }
         }
         return doubts;
+    }
+
+    private static boolean isPoisonRising(Smoother.LeftOut leftOut) {
+        return leftOut.sight().reading().parameter().kind() == Parameter.Kind.TOXIN
+                && leftOut.sight().low() > leftOut.others().mean();
     }
 
     private static Observed weigh(Smoother.LeftOut leftOut, Spread spread, Trust trust) {

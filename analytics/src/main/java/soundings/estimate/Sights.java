@@ -88,10 +88,10 @@ final class Sights {
                 : 0;
     }
 
-    /** A zero is a result under half a step, not a number: nothing lower can be written. */
+    /** A zero is a result under half a step, or under the kit's error where no step shows, not a number: nothing lower can be written. */
     private Sight exact(Reading reading, double value, double looseness, double kitStep) {
         if (reading.parameter().balances() && value <= 0) {
-            return limits(reading, Double.NEGATIVE_INFINITY, Math.max(kitStep / 2, 1e-9), looseness);
+            return limits(reading, Double.NEGATIVE_INFINITY, kitStep > 0 ? kitStep / 2 : scales.kit(), looseness);
         }
         return new Sight(reading, value, value, sources.indexOf(reading.method()), looseness, kitStep * kitStep / 12);
     }

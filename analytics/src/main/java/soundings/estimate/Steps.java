@@ -34,6 +34,11 @@ final class Steps {
         Scale scale = readings.get(0).scale();
         List<Double> written = new ArrayList<>();
         readings.forEach(r -> written.add(scale.written(r.amount().about())));
+        // Nothing is a multiple of every step.
+        written.removeIf(w -> w == 0);
+        if (written.isEmpty()) {
+            return 0;
+        }
         double step = writtenStep(written);
         double middle = Robust.median(written);
         return Math.abs(scale.canonical(middle + step / 2) - scale.canonical(middle - step / 2));

@@ -54,7 +54,10 @@ final class CareWords {
                 Figures.count(tank.zerosInARow(), "test", "tests")
                         + " in a row without ammonia and nitrite, and your rule asks for " + tank.zerosNeeded();
             case CHALLENGE ->
-                "its tests are clear, but no challenge dose is noted (write, for example: challenge 2 mg/L)";
+                tank.animals()
+                        ? "its tests are clear; no challenge dose was noted before animals went in. With animals in the tank never put in ammonia; "
+                                + "test ammonia and nitrite every few days instead (common practice, no source)"
+                        : "its tests are clear, but no challenge dose is noted (write, for example: challenge 2 mg/L)";
             case CHALLENGE_CLEARED -> "the challenge dose" + on(tank) + " was not gone within a day";
             case CHALLENGE_TESTED ->
                 "ammonia and nitrite were not both tested the day after the challenge dose" + on(tank);

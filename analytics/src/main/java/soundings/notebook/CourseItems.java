@@ -146,6 +146,13 @@ final class CourseItems {
                 : Optional.of("The dose was changed: " + String.join(", then ", changes) + " on.");
     }
 
+    private static String tested(Course.Tested tested) {
+        return "The last test read " + CareWords.mg(tested.mgPerLitre()) + " mg/L on "
+                + Figures.day(tested.reading().date()) + " ("
+                + tested.reading().at().place()
+                + "), which counts for more than what is reckoned. ";
+    }
+
     private static Optional<Item> said(Course course) {
         List<Prose.Block> blocks = new ArrayList<>();
         doseChanges(course).ifPresent(words -> blocks.add(CareBlocks.block(Prose.Kind.BULLET, words)));
@@ -171,7 +178,8 @@ final class CourseItems {
         blocks.add(
                 CareBlocks.block(
                         Prose.Kind.BULLET,
-                        "What is left is dilution alone: carbon, light, rock and time take out more, and only a test would tell. On a day with both, the "
+                        course.tested().map(CourseItems::tested).orElse("")
+                                + "What is left is dilution alone: carbon, light, rock and time take out more, and only a test tells. On a day with both, the "
                                 + "water is taken to be changed before the dose goes in. A day without a note is not counted as a day without a sign."));
         return Optional.of(new Prose(blocks, List.of()));
     }

@@ -6,6 +6,7 @@ import static soundings.care.Clinic.test;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import soundings.advice.Action;
 import soundings.advice.Action.Urgency;
@@ -47,6 +48,35 @@ class CourseActionsTest {
             assertThat(a.caution()).contains("vet").contains("local law");
             assertThat(a.restsOn()).contains("Treatments!C2");
         });
+    }
+
+    /** The water's own test counts for more than dilution: 0.5 mg/L by reckoning, 2 mg/L by the test, as set. */
+    @Test
+    void what_a_test_finds_in_the_water_is_not_asked_for_again() {
+        WrittenLog log = Clinic.log().tank("Sick bay").change(1, 0.75);
+
+        assertThat(actions(log.readings(test("copper"), 2, 1, 2000, 2010, 1990), copper()))
+                .noneMatch(a -> a.what().contains("short"));
+        assertThat(actions(log.readings(test("copper"), 5, 1, 1200), copper())).anySatisfy(a -> {
+            assertThat(a.what()).contains("the last test reads less than you set");
+            assertThat(a.why()).anyMatch(w -> w.startsWith("1.2 mg/L"));
+        });
+    }
+
+    private static Plans copper() {
+        return Clinic.plans(new Plans.Treatment(
+                "Sick bay",
+                "tang",
+                "Copper solution",
+                Optional.of(FIRST),
+                Optional.empty(),
+                OptionalDouble.of(400),
+                "mg",
+                OptionalDouble.empty(),
+                OptionalDouble.of(2),
+                OptionalDouble.empty(),
+                "",
+                "Treatments!C2"));
     }
 
     @Test

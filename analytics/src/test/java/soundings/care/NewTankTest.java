@@ -170,6 +170,16 @@ class NewTankTest {
                 .isEqualTo(Lacks.CHALLENGE);
     }
 
+    /** Ammonia given to animals kills them: where some are noted no challenge is asked for. */
+    @Test
+    void with_animals_in_nobody_is_told_to_put_in_ammonia() {
+        NewTank tank =
+                lagoon(gone(log().readings(test("ammonia"), 0, 4, 2, 1), 10).note("added", 16, "2 clownfish in"));
+
+        assertThat(tank.animals()).isTrue();
+        assertThat(NotReady.because(tank)).contains("with animals in none is to be given");
+    }
+
     @Test
     void a_challenge_that_is_still_there_next_day_is_not_cleared() {
         NewTank tank = lagoon(gone(log().readings(test("ammonia"), 0, 4, 2, 1), 10)

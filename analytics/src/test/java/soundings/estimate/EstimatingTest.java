@@ -284,6 +284,21 @@ class EstimatingTest {
         assertThat(e.ahead()).allSatisfy(d -> assertThat(d.level().low()).isNotNegative());
     }
 
+    /** Nothing is a multiple of any step: what no test ever found is known as well as the kit tells, no worse. */
+    @Test
+    void what_was_never_found_is_not_taken_for_a_result_in_huge_steps() {
+        List<Reading> readings = new ArrayList<>();
+        for (int d = 0; d <= 24; d++) {
+            readings.add(reading(d, new Amount.Exact(0)));
+        }
+        assertThat(Steps.of(readings)).isZero();
+        assertThat(estimate(history(readings, List.of(), List.of())).level().high())
+                .isLessThan(1);
+
+        readings.add(reading(25, new Amount.Exact(0.25)));
+        assertThat(Steps.of(readings)).isLessThanOrEqualTo(0.25);
+    }
+
     @Test
     void a_series_without_any_scatter_is_known_no_finer_than_it_is_written() {
         List<Reading> readings = new ArrayList<>();
