@@ -102,7 +102,7 @@ final class Events {
         return new Insight(
                 effect.tank(),
                 Insight.Kind.EVENT,
-                Phrases.name(parameter) + ": use since " + TOLD.getOrDefault(event.kind(), event.kind()),
+                Phrases.name(parameter) + ": change of the use since " + TOLD.getOrDefault(event.kind(), event.kind()),
                 effect.step().map(s -> scale.change(s, 0)),
                 Phrases.unit(scale).strip() + " a day",
                 says(event, effect),

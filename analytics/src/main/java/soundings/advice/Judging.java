@@ -239,7 +239,9 @@ final class Judging {
         }
         Interval size = scale.change(
                 drift.mid() < 0 ? drift.times(-1) : drift, estimate.level().mid());
-        return (drift.mid() < 0 ? "falling " : "rising ") + Phrases.rate(size, scale);
+        return (drift.mid() < 0 ? "falling " : "rising ")
+                + Phrases.rate(size, scale)
+                + (estimate.course().usualChange().isPresent() ? " between water changes" : "");
     }
 
     private static String range(Matter matter, TargetRange target) {

@@ -98,7 +98,10 @@ public final class Recipes {
         double count = m.group(2) == null ? 1 : Numbers.read(m.group(2));
         double millilitres = count * volume(m.group(3));
         assumptions.add("made up to "
-                + m.group(0).substring(m.end(1)).replaceFirst("(?i)^\\s*(in|per|to make|made up to|/)\\s*", "")
+                + m.group(0)
+                        .substring(m.end(1))
+                        .replaceFirst("(?i)^\\s*(in|per|to make|made up to|/)\\s*", "")
+                        .replaceFirst("^(?=\\p{L})", "1 ")
                 + " in all");
         return ingredients.solution(written, m.group(1).split(AND), millilitres, assumptions);
     }

@@ -23,12 +23,19 @@ final class Checks {
                 .allMatch(t -> t.series().stream().allMatch(x -> x.used().isEmpty()));
         if (tested.isEmpty() || (unused && asked.isEmpty())) {
             throw new CannotDo(log.getFileName() + ": no test result with a date was found in it; `inspect "
-                    + log.getFileName() + "` shows how each sheet was read");
+                    + log.getFileName() + "` shows how each sheet was read" + otherwise(log));
         }
         asked.filter(month -> !tested.contains(month)).ifPresent(month -> {
             throw new CannotDo(
                     log.getFileName() + ": nothing was tested in " + month + "; there are tests of " + inWords(tested));
         });
+    }
+
+    /** What a file that is no log may be, by its name. */
+    static String otherwise(Path log) {
+        return LogNames.isSetup(log)
+                ? "; by its name it is the setup workbook of a log: name the log itself"
+                : LogNames.isReport(log) ? "; by its name it is a report: name the log it was made of" : "";
     }
 
     private static SortedSet<YearMonth> tested(Findings findings) {

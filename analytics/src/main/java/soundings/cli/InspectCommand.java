@@ -59,7 +59,8 @@ final class InspectCommand implements Callable<Integer> {
         });
         if (findings.log().saysNothing()) {
             console.problem(opened.book().name()
-                    + ": this is no log: no result, dose, water change or note with a date was found in it");
+                    + ": this is no log: no result, dose, water change or note with a date was found in it"
+                    + Checks.otherwise(log));
             return Main.NOT_DONE;
         }
         return Main.DONE;

@@ -35,7 +35,7 @@ final class LogNames {
         return ours(file) && !Opened.stem(file).endsWith("-setup") && !isReport(file);
     }
 
-    private static boolean isReport(Path file) {
+    static boolean isReport(Path file) {
         return Opened.stem(file).matches(".* report \\d{4}-\\d{2}( \\(2\\))?");
     }
 

@@ -44,7 +44,7 @@ final class FollowedItems {
     /** What was advised, what was done, and what the level did. */
     private static String said(View view, Followed f) {
         String tank = f.tank().isEmpty() ? "" : f.tank() + ": ";
-        return tank + "advised on " + Figures.day(f.advisedOn()) + " to dose "
+        return tank + "the log up to " + Figures.day(f.advisedOn()) + " called for "
                 + ml(f.proposedMlPerDay().mid()) + " of "
                 + f.additive() + " a day in place of " + ml(f.presentMlPerDay()) + ". " + done(f) + ", and "
                 + Sentences.lower(f.parameter().name()) + did(view.scale(f.tank(), f.parameter()), f) + ".";

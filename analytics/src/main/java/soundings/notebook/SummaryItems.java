@@ -45,7 +45,7 @@ final class SummaryItems {
                 Column.words("Verdict"),
                 new Column("Level", "", Kind.INTERVAL, 1),
                 new Column("Use a day", "", Kind.INTERVAL, 2),
-                new Column("Drift in 30 days", "", Kind.INTERVAL, 2),
+                new Column("Drift in 30 days, water changes apart", "", Kind.INTERVAL, 2),
                 Column.words("Range"),
                 new Column("Last readings", "", Kind.SPARK, 1),
                 Column.words("How sure"));

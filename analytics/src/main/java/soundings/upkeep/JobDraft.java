@@ -97,6 +97,12 @@ final class JobDraft {
 
     Job job(LocalDate asOf, Function<String, Part> part) {
         Optional<Part> worst = parts.stream().map(part).min(WORST);
+        String shock = parts.stream()
+                .map(part)
+                .filter(p -> p.harm() == Harm.FIRE && !worst.equals(Optional.of(p)))
+                .findFirst()
+                .map(p -> "; besides, " + p.risk())
+                .orElse("");
         boolean isOpen = openOn(asOf);
         return new Job(
                 tank,
@@ -107,7 +113,7 @@ final class JobDraft {
                 allNotes(asOf),
                 worst.map(Part::name).orElse(""),
                 statedHarm.or(() -> worst.map(Part::harm)).orElse(Harm.UNKNOWN),
-                risk(worst),
+                risk(worst) + shock,
                 isOpen,
                 isOpen ? Optional.empty() : done);
     }

@@ -24,7 +24,7 @@ class EventsTest {
     void a_use_that_rose_since_new_lights_is_told_with_its_interval() {
         assertThat(since("light", ON, 0.02, 0.08)).singleElement().satisfies(i -> {
             assertThat(i.kind()).isEqualTo(Insight.Kind.EVENT);
-            assertThat(i.label()).isEqualTo("alkalinity: use since the change of light");
+            assertThat(i.label()).isEqualTo("alkalinity: change of the use since the change of light");
             assertThat(i.value()).hasValueSatisfying(v -> {
                 assertThat(v.mid()).isCloseTo(0.06, within(0.03));
                 assertThat(v.low()).isPositive();

@@ -52,6 +52,16 @@ class JobsTest {
     }
 
     @Test
+    void a_damaged_cable_is_a_danger_to_people_whatever_it_feeds() {
+        Upkeep upkeep = upkeep(log().note("note", 0, "circulation pump power cable is broken, taped for now"));
+
+        assertThat(upkeep.jobs()).singleElement().satisfies(job -> {
+            assertThat(job.harm()).isEqualTo(Harm.LIFE);
+            assertThat(job.risk()).contains("oxygen").contains("electric shock");
+        });
+    }
+
+    @Test
     void a_job_noted_again_is_one_job_and_its_age_counts_from_the_first_note() {
         Upkeep upkeep = upkeep(log().note("note", 0, "return pump rattles, have a look soon")
                 .note("note", 37, "pump still rattling - order the part!!"));
