@@ -1,7 +1,9 @@
 package soundings.layout;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +32,8 @@ import soundings.sheet.Region;
 final class Settling {
     /** As many results as tell a unit apart. */
     private static final int FIRST_FEW = 6;
+    /** From so many spreads on a value is hardly any tank's. */
+    private static final double FAR_SPREADS = 1.5;
 
     private final Series series;
     private final Reference reference;
@@ -37,6 +41,9 @@ final class Settling {
     private final List<Reading> readings = new ArrayList<>();
     private final List<Issue> issues = new ArrayList<>();
     private final Map<String, Level> levels = new HashMap<>();
+
+    /** Tanks whose results the scale of all the others cannot be meant for, while another would fit. */
+    private final Set<String> odd = new HashSet<>();
 
     /** Results whose own figure tells the scale, where those of the series do not agree. */
     private final Map<Raw, Scale> alone = new IdentityHashMap<>();
@@ -101,6 +108,7 @@ final class Settling {
         Scales.Choice choice = scales.byValue(bare);
         if (choice.scale().isPresent()) {
             assumed(bare, choice.scale().get());
+            byTank(bare).forEach((tank, raws) -> ask(tank, raws, choice.scale().get()));
             return everywhere(bare, choice.scale().get());
         }
         Map<String, Scale> own = new LinkedHashMap<>();
@@ -116,6 +124,28 @@ final class Settling {
         }
         own.forEach((tank, scale) -> assumed(byTank.getOrDefault(tank, bare), scale));
         return own;
+    }
+
+    /** Where one tank's results lie far off on the scale of them all and not on another, neither is taken: which it is, is asked. */
+    private void ask(String tank, List<Raw> raws, Scale all) {
+        Optional<Scale> own = scales.byValue(raws)
+                .scale()
+                .filter(s -> !s.equals(all) && near(raws, Collections.nCopies(raws.size(), s)));
+        if (own.isPresent() && raws.size() >= FIRST_FEW && far(raws, all)) {
+            odd.add(tank);
+            issues.add(new UnitUnclear(
+                    raws.get(0).at(),
+                    around(raws),
+                    header(),
+                    all.label() + " as for the other tanks, or " + own.get().label()));
+        }
+    }
+
+    private boolean far(List<Raw> raws, Scale scale) {
+        return raws.stream()
+                .allMatch(r -> scales.typical()
+                                .distance(scale.canonical(r.amount().amount().about()))
+                        > FAR_SPREADS * scales.typical().spread());
     }
 
     /** The scale of one tank's results, or that of the first few where all the others carry on from them in some scale. */
@@ -231,7 +261,7 @@ final class Settling {
         Scale other = changed.get(raw);
         boolean guessed = own.isEmpty() && (inferred || other != null);
         Optional<Scale> scale = own.or(() -> other == null ? headed : Optional.of(other));
-        if (scale.isEmpty()) {
+        if (scale.isEmpty() || (raw.unit().isEmpty() && odd.contains(raw.place().tank()))) {
             unclear(raw);
         } else {
             read(guessed ? raw.inferring(Inferred.UNIT) : raw, scale.get());

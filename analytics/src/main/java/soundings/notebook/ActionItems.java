@@ -35,6 +35,7 @@ final class ActionItems {
                 unsaid.isFirst() ? List.of() : unsaid.entry().stream().toList();
         return Stream.of(
                         told.stream().filter(e -> e.when() == ActionList.When.NOW),
+                        Unread.entry(view).stream(),
                         first.stream(),
                         told.stream().filter(e -> e.when() != ActionList.When.NOW),
                         last.stream())

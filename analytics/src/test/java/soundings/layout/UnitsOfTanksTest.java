@@ -30,6 +30,24 @@ class UnitsOfTanksTest {
         assertThat(issues(log)).filteredOn("unitAssumed"::equals).hasSize(2);
     }
 
+    /** Seven dKH are no seven meq/L: read as the other tank's unit they would be nearly 20 dKH, and the advice the wrong way round. */
+    @Test
+    void a_tank_that_the_others_unit_cannot_be_meant_for_is_asked_about() {
+        Object[][] rows = new Object[25][];
+        rows[0] = row("Date", "Tank", "Alk");
+        for (int i = 1; i <= 24; i++) {
+            rows[i] = i % 4 == 0 ? row(day(5, i), "Nursery", 8.5 - 0.1 * i) : row(day(5, i), "Lagoon", 2.7 + 0.02 * i);
+        }
+        Log log = read(sheet("All", rows));
+
+        assertThat(issues(log)).contains("unitAssumed", "unitUnclear");
+        assertThat(log.entries())
+                .filteredOn(e -> e.tank().equals("Nursery"))
+                .hasSize(6)
+                .allSatisfy(e -> assertThat(e.toString()).contains("more than one fits"));
+        assertThat(readings(log)).filteredOn(r -> r.startsWith("Lagoon")).hasSize(18);
+    }
+
     @Test
     void one_may_follow_another_half_way_down() {
         Object[][] rows = new Object[21][];
