@@ -17,7 +17,6 @@ import soundings.estimate.Estimates;
 import soundings.estimate.EventEffects;
 import soundings.estimate.EventEffects.EventEffect;
 import soundings.history.History;
-import soundings.history.Series;
 import soundings.history.TankHistory;
 import soundings.log.Remark;
 
@@ -59,7 +58,8 @@ final class Events {
                                 reference,
                                 a.tank(),
                                 a.parameter(),
-                                a.event().on())))
+                                a.event().on()),
+                        reference))
                 .toList();
     }
 
@@ -96,9 +96,9 @@ final class Events {
                 .toList();
     }
 
-    private static Insight insight(TankHistory tank, Event event, EventEffect effect) {
+    private static Insight insight(TankHistory tank, Event event, EventEffect effect, Reference reference) {
         Parameter parameter = effect.parameter();
-        Scale scale = tank.findSeries(parameter).map(Series::scale).orElseGet(() -> Scale.canonical(parameter));
+        Scale scale = tank.findScale(parameter).orElseGet(() -> reference.canonicalScale(parameter));
         return new Insight(
                 effect.tank(),
                 Insight.Kind.EVENT,

@@ -44,11 +44,6 @@ public record Scale(
         return fromCanonical.applyAsDouble(canonical);
     }
 
-    /** The parameter's own unit. */
-    public static Scale canonical(Parameter parameter) {
-        return new Scale(parameter, parameter.unit(), parameter.unit(), "", d -> d, d -> d);
-    }
-
     /** Whether its figures are those of the parameter's own unit, whatever it is called: total ammonia in mg/L and in mg/L N. */
     public boolean readsLikeCanonical() {
         double low = parameter.plausibleLow();

@@ -295,7 +295,7 @@ final class Answer {
     }
 
     private String amount(double value) {
-        Scale scale = Said.scale(question.tank(), question.parameter());
+        Scale scale = question.tank().findScale(question.parameter()).orElseThrow();
         return Said.amount(scale.change(value, 0), scale, 1);
     }
 }

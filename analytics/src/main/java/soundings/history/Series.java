@@ -21,12 +21,12 @@ public record Series(Parameter parameter, Scale scale, List<Point> points) {
         points = List.copyOf(points);
     }
 
-    /** Shown as most of the last readings are written. */
-    public Series(Parameter parameter, List<Point> points) {
-        this(parameter, asWritten(parameter, points), points);
+    /** Shown as most of the last readings are written; on {@code canonical} where that reads the same. */
+    public static Series asWritten(Scale canonical, List<Point> points) {
+        return new Series(canonical.parameter(), scale(canonical, points), points);
     }
 
-    static Scale asWritten(Parameter parameter, List<Point> points) {
+    private static Scale scale(Scale canonical, List<Point> points) {
         Map<String, List<Scale>> written = points.subList(Math.max(0, points.size() - LATELY), points.size()).stream()
                 .map(p -> p.reading().scale())
                 .collect(Collectors.groupingBy(Scale::id, LinkedHashMap::new, Collectors.toList()));
@@ -34,7 +34,7 @@ public record Series(Parameter parameter, Scale scale, List<Point> points) {
                 .max(Comparator.comparingInt(List::size))
                 .map(scales -> scales.get(0))
                 .filter(scale -> !scale.readsLikeCanonical())
-                .orElseGet(() -> Scale.canonical(parameter));
+                .orElse(canonical);
     }
 
     public List<Point> used() {

@@ -36,7 +36,7 @@ record SeriesMaking(
                 .findPreference(parameter.name() + " unit")
                 .flatMap(unit -> ground.reference().findScale(parameter, unit))
                 .map(scale -> new Series(parameter, scale, points))
-                .orElseGet(() -> new Series(parameter, points));
+                .orElseGet(() -> Series.asWritten(ground.reference().canonicalScale(parameter), points));
     }
 
     private List<Point> points(Parameter parameter, List<Reading> readings, Map<Reading, String> copies) {

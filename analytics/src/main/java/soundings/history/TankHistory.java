@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 import soundings.log.Remark;
 
 /** Everything known of one tank. */
@@ -23,5 +24,10 @@ public record TankHistory(
 
     public Optional<Series> findSeries(Parameter parameter) {
         return series.stream().filter(s -> s.parameter().equals(parameter)).findFirst();
+    }
+
+    /** What a test is shown in, as its keeper writes it; empty where it was never tested. */
+    public Optional<Scale> findScale(Parameter parameter) {
+        return findSeries(parameter).map(Series::scale);
     }
 }

@@ -77,9 +77,8 @@ record View(Findings findings, Map<String, String> tankIds) {
     Scale scale(String tank, Parameter parameter) {
         return tanks().stream()
                 .filter(t -> t.tank().equals(tank))
-                .flatMap(t -> t.findSeries(parameter).stream())
+                .flatMap(t -> t.findScale(parameter).stream())
                 .findFirst()
-                .map(Series::scale)
                 .orElseGet(() -> findings.reference().canonicalScale(parameter));
     }
 

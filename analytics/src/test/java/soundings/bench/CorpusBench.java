@@ -235,7 +235,7 @@ public final class CorpusBench {
         for (JsonNode r : rows) {
             amount(r, factor).ifPresent(a -> points.add(new Point(reading(tank, scale, r, a), Use.USED, "")));
         }
-        return new Series(parameter, points);
+        return new Series(parameter, scale, points);
     }
 
     private static Reading reading(String tank, Scale scale, JsonNode r, Amount amount) {

@@ -157,19 +157,23 @@ final class SimulatedTank {
         };
     }
 
-    private Reading reading(int day, Amount amount) {
+    private Scale scale() {
         Parameter p = kind.parameter();
-        Scale scale = new Scale(p, p.unit(), p.unit(), "", w -> w, c -> c);
+        return new Scale(p, p.unit(), p.unit(), "", w -> w, c -> c);
+    }
+
+    private Reading reading(int day, Amount amount) {
         AsWritten at = new AsWritten("Log", new CellRef(day, 1), "");
         LocalDate date = FIRST.plusDays(day);
-        return new Reading("Reef A", date, Optional.empty(), p, amount, scale, Set.of(), "", false, "", at);
+        return new Reading(
+                "Reef A", date, Optional.empty(), kind.parameter(), amount, scale(), Set.of(), "", false, "", at);
     }
 
     TankHistory tank() {
         Setup.Additive additive = new Setup.Additive(
                 "Part A", List.of(), kind.parameter(), OptionalDouble.of(strength), "", OptionalDouble.empty(), "");
         DoseCourse course = new DoseCourse("Part A", List.of(additive), steps, List.of());
-        List<Series> series = List.of(new Series(kind.parameter(), points));
+        List<Series> series = List.of(new Series(kind.parameter(), scale(), points));
         return new TankHistory("Reef A", OptionalDouble.of(litres), series, List.of(course), changes, List.of());
     }
 

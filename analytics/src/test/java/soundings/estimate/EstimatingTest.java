@@ -53,7 +53,7 @@ class EstimatingTest {
     private static History history(List<Reading> readings, List<DoseCourse> doses, List<Change> changes) {
         List<Point> points =
                 readings.stream().map(r -> new Point(r, Use.USED, "")).toList();
-        List<Series> series = List.of(new Series(Samples.ALKALINITY, points));
+        List<Series> series = List.of(Series.asWritten(Samples.plain(Samples.ALKALINITY), points));
         TankHistory tank = new TankHistory("Reef A", OptionalDouble.of(100), series, doses, changes, List.of());
         LocalDate last =
                 readings.stream().map(Reading::date).max(LocalDate::compareTo).orElse(FIRST);

@@ -32,6 +32,9 @@ class ShownUnitsTest {
         assertThat(prose("tank-frag-shelf-temperature"))
                 .anySatisfy(line -> assertThat(line).contains("°F"))
                 .allSatisfy(line -> assertThat(line).doesNotContain("°C"));
+        assertThat(prose("tank-library-reef-temperature"))
+                .anySatisfy(line -> assertThat(line).contains("°C"))
+                .allSatisfy(line -> assertThat(line).doesNotContain("Cel"));
         assertThat(prose("tank-library-reef-alkalinity"))
                 .anySatisfy(line -> assertThat(line).contains("dKH"))
                 .allSatisfy(line -> assertThat(line).doesNotContain("meq/L"));

@@ -172,7 +172,7 @@ public final class MarineClub {
             points.add(
                     new Point(reading, mistyped ? Use.OUTLIER : Use.USED, mistyped ? "ten times its neighbours" : ""));
         }
-        return new Series(parameter, points);
+        return Series.asWritten(scale(parameter), points);
     }
 
     private static double level(String tank, Parameter parameter, int day) {
