@@ -23,10 +23,6 @@ final class LogNames {
         }
     }
 
-    static boolean isLogOrSetup(Path file) {
-        return isLog(file) || isSetup(file);
-    }
-
     static boolean isSetup(Path file) {
         return ours(file) && Opened.stem(file).endsWith("-setup");
     }

@@ -68,7 +68,7 @@ record Fitted(Question question, Spread best, Lately lately, List<Estimate.Doubt
         return Grid.search(recent.axes(), recent::spread, recent::run);
     }
 
-    static Question recent(Question question) {
+    private static Question recent(Question question) {
         return question.start().asksStep() ? question : question.recent();
     }
 

@@ -12,6 +12,7 @@ import soundings.sheet.Cell;
 import soundings.sheet.Value;
 import soundings.wording.Dates;
 import soundings.wording.WrittenDate;
+import soundings.wording.WrittenMonth;
 
 /** Days told in pieces: the month, and perhaps the year, stands in a column of its own, or above the days of a row of dates. */
 final class DateParts {
@@ -56,7 +57,7 @@ final class DateParts {
         return !cells.isEmpty() && cells.stream().allMatch(c -> named(c).isPresent());
     }
 
-    private static Optional<soundings.wording.WrittenMonth> named(Cell cell) {
+    private static Optional<WrittenMonth> named(Cell cell) {
         return cell.value() instanceof Value.Text text ? Dates.month(text.text()) : Optional.empty();
     }
 

@@ -106,13 +106,13 @@ final class Settling {
             return Map.of();
         }
         Scales.Choice choice = scales.byValue(bare);
+        Map<String, List<Raw>> byTank = byTank(bare);
         if (choice.scale().isPresent()) {
             assumed(bare, choice.scale().get());
-            byTank(bare).forEach((tank, raws) -> ask(tank, raws, choice.scale().get()));
+            byTank.forEach((tank, raws) -> ask(tank, raws, choice.scale().get()));
             return everywhere(bare, choice.scale().get());
         }
         Map<String, Scale> own = new LinkedHashMap<>();
-        Map<String, List<Raw>> byTank = byTank(bare);
         byTank.forEach((tank, raws) -> began(raws).ifPresent(s -> own.put(tank, s)));
         if (own.size() < byTank.size() && figureByFigure(bare)) {
             assumed(bare, scales.usual().get(0));

@@ -34,27 +34,28 @@ final class AnimalItems {
         if (losses(view).isEmpty() && notes(view).isEmpty()) {
             return "";
         }
-        List<Animals.Loss> month = animals(view).stream()
-                .flatMap(a -> a.losses().stream())
-                .filter(l ->
-                        YearMonth.from(l.noted().date()).equals(view.findings().month()))
+        List<Lost> month = lost(view)
+                .filter(l -> YearMonth.from(l.on()).equals(view.findings().month()))
                 .toList();
         String name = Figures.month(view.findings().month());
         if (month.isEmpty()) {
             return "No loss was noted in " + name + ".";
         }
-        Animals.Loss last = month.get(month.size() - 1);
+        Lost last = month.get(month.size() - 1);
         return Figures.count(month.size(), "loss was noted in ", "losses were noted in ") + name + ". Before that of "
-                + Figures.day(last.noted().date()) + ": " + Text.clause(water(view, tankOf(view, last), last))
+                + Figures.day(last.on()) + ": " + Text.clause(water(view, last.tank(), last.loss()))
                 + ". What came before need not be the cause.";
     }
 
-    private static String tankOf(View view, Animals.Loss loss) {
-        return animals(view).stream()
-                .filter(a -> a.losses().contains(loss))
-                .findFirst()
-                .map(Animals::tank)
-                .orElse("");
+    /** A loss and the tank it was in. */
+    private record Lost(String tank, Animals.Loss loss) {
+        LocalDate on() {
+            return loss.noted().date();
+        }
+    }
+
+    private static Stream<Lost> lost(View view) {
+        return animals(view).stream().flatMap(a -> a.losses().stream().map(l -> new Lost(a.tank(), l)));
     }
 
     /** What the water did, the tests that stand out; that none does is an answer too. */
@@ -91,25 +92,25 @@ final class AnimalItems {
                 Column.words("The water in the fortnight before"),
                 Column.words("Noted in those days"),
                 Column.words("Cell"));
-        List<Row> rows = animals(view).stream()
-                .flatMap(a -> a.losses().stream()
-                        .filter(l -> within(view, l.noted().date(), LOSSES_DAYS))
-                        .map(l -> loss(view, a, l)))
+        List<Row> rows = lost(view)
+                .filter(l -> within(view, l.on(), LOSSES_DAYS))
+                .map(l -> row(view, l))
                 .toList();
         return rows.isEmpty()
                 ? List.of()
                 : List.of(new TableItem("losses", "Losses of the last year", columns, rows, false, List.of()));
     }
 
-    private static Row loss(View view, Animals animals, Animals.Loss loss) {
+    private static Row row(View view, Lost lost) {
+        Animals.Loss loss = lost.loss();
         String before = loss.before().stream().map(Remark::text).distinct().collect(Collectors.joining("; "));
         String place = loss.noted().at().place();
         return new Row(
                 List.of(
                         Cell.words(loss.noted().text()),
-                        Cell.words(animals.tank()),
-                        new Cell.Day(loss.noted().date()),
-                        Cell.words(Figures.capital(water(view, animals.tank(), loss))),
+                        Cell.words(lost.tank()),
+                        new Cell.Day(lost.on()),
+                        Cell.words(Figures.capital(water(view, lost.tank(), loss))),
                         Cell.words(before),
                         Cell.words(place)),
                 List.of(place));

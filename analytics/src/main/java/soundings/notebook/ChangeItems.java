@@ -4,8 +4,11 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import soundings.chemistry.Scale;
 import soundings.estimate.Estimate;
 import soundings.history.DoseCourse;
@@ -36,45 +39,46 @@ final class ChangeItems {
                 new Column("End of " + Figures.month(month.minusMonths(1)), "", Kind.INTERVAL, 1),
                 new Column("End of " + Figures.month(month), "", Kind.INTERVAL, 1),
                 Column.words("Change"));
-        List<Row> rows = view.tests().stream()
-                .flatMap(test -> step(view, test, month).map(step -> row(view, test, step)).stream())
+        List<Step> steps = view.tests().stream()
+                .flatMap(test -> step(view, test, month).stream())
                 .toList();
-        return rows.isEmpty()
+        return steps.isEmpty()
                 ? List.of()
                 : List.of(
-                        CareBlocks.prose(CareBlocks.block(Prose.Kind.FINDING, finding(view, month))),
+                        CareBlocks.prose(CareBlocks.block(Prose.Kind.FINDING, finding(steps))),
                         new TableItem(
                                 "changes-levels",
                                 "Estimated levels at two month ends",
                                 columns,
-                                rows,
+                                steps.stream().map(step -> row(view, step)).toList(),
                                 true,
                                 List.of()));
     }
 
     /** What clearly changed, tank by tank, and how much did not. */
-    private static String finding(View view, YearMonth month) {
-        List<String> tanks = new ArrayList<>();
-        int same = 0;
-        for (TankHistory tank : view.tanks()) {
-            List<String> moved = new ArrayList<>();
-            for (View.Test test : view.tests()) {
-                Optional<Step> step = test.tank().equals(tank) ? step(view, test, month) : Optional.empty();
-                step.filter(Step::isClear).map(s -> s.words(test)).ifPresent(moved::add);
-                same += step.filter(s -> !s.isClear()).isPresent() ? 1 : 0;
-            }
-            if (!moved.isEmpty()) {
-                tanks.add(View.name(tank) + ": " + Figures.list(moved));
-            }
-        }
+    private static String finding(List<Step> steps) {
+        Map<String, List<String>> moved = steps.stream()
+                .filter(Step::isClear)
+                .collect(Collectors.groupingBy(
+                        s -> View.name(s.test().tank()),
+                        LinkedHashMap::new,
+                        Collectors.mapping(Step::words, Collectors.toList())));
+        int same = (int) steps.stream().filter(s -> !s.isClear()).count();
         String rest = same == 0 ? "" : " No clear change in " + Figures.count(same, "test.", "tests.");
-        return tanks.isEmpty()
+        return moved.isEmpty()
                 ? "No level clearly changed in the month."
-                : "Clearly changed. " + String.join(". ", tanks) + "." + rest;
+                : moved.entrySet().stream()
+                                .map(tank -> tank.getKey() + ": " + Figures.list(tank.getValue()))
+                                .collect(Collectors.joining(". ", "Clearly changed. ", "."))
+                        + rest;
     }
 
     /** A level at both month ends, as the keeper writes it. */
-    private record Step(Interval before, Interval now, Scale scale) {
+    private record Step(View.Test test, Interval before, Interval now) {
+        Scale scale() {
+            return test.scale();
+        }
+
         /** Only where the two intervals do not hold each other's middle. */
         boolean isClear() {
             boolean risen = now.mid() > before.high() && before.mid() < now.low();
@@ -82,14 +86,14 @@ final class ChangeItems {
             return risen || fallen;
         }
 
-        String words(View.Test test) {
+        String words() {
             return Sentences.lower(test.parameter().name()) + (now.mid() > before.mid() ? " rose from " : " fell from ")
-                    + Figures.number(before.mid(), scale.decimals()) + " to "
-                    + Figures.with(Figures.number(now.mid(), scale.decimals()), scale.label());
+                    + Figures.number(before.mid(), scale().decimals()) + " to "
+                    + Figures.with(Figures.number(now.mid(), scale().decimals()), scale().label());
         }
 
         String by() {
-            String by = Figures.with(Figures.change(now.mid() - before.mid(), scale.decimals()), scale.label());
+            String by = Figures.with(Figures.change(now.mid() - before.mid(), scale().decimals()), scale().label());
             return isClear() ? by : "no clear change (" + by + ")";
         }
     }
@@ -99,10 +103,11 @@ final class ChangeItems {
         return view.estimate(test.tankName(), test.parameter())
                 .flatMap(e -> at(e, month.minusMonths(1).atEndOfMonth())
                         .flatMap(before -> at(e, month.atEndOfMonth())
-                                .map(now -> new Step(scale.written(before), scale.written(now), scale))));
+                                .map(now -> new Step(test, scale.written(before), scale.written(now)))));
     }
 
-    private static Row row(View view, View.Test test, Step step) {
+    private static Row row(View view, Step step) {
+        View.Test test = step.test();
         return new Row(
                 List.of(
                         Cell.words(View.name(test.tank())),

@@ -40,17 +40,6 @@ public final class Figures {
         return rounded.signum() < 0 ? "−" + digits : digits;
     }
 
-    /** As few decimals as the value needs, for bounds that somebody set: {@code 8}, {@code 0.02}. */
-    public static String bare(double value) {
-        return number(value, bareDecimals(value));
-    }
-
-    static int bareDecimals(double value) {
-        BigDecimal plain =
-                BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).stripTrailingZeros();
-        return Math.max(0, plain.scale());
-    }
-
     /** With a plus sign where positive, for changes. */
     public static String change(double value, int decimals) {
         String text = number(value, decimals);

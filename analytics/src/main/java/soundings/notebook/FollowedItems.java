@@ -82,7 +82,7 @@ final class FollowedItems {
     }
 
     private static String ml(double ml) {
-        return Figures.number(ml, ml >= 100 ? 0 : ml >= 10 ? 1 : 2) + " mL";
+        return Figures.number(ml, Sentences.millilitres(ml)) + " mL";
     }
 
     private static Row row(View view, Followed f) {

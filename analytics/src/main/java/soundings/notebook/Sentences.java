@@ -82,7 +82,8 @@ final class Sentences {
         r.pause().ifPresent(p -> parts.add(pause(scale, p, name)));
         r.proposedMlPerDay()
                 .ifPresent(p -> parts.add((r.pause().isPresent() ? "then set " : "set ") + name + " to "
-                        + Figures.number(p.mid(), millilitres(p)) + " mL a day" + present(r, millilitres(p))));
+                        + Figures.number(p.mid(), millilitres(p.mid())) + " mL a day"
+                        + present(r, millilitres(p.mid()))));
         r.correction()
                 .ifPresent(c ->
                         parts.add((c.days() == 1 ? "on the first day" : "on each of the first " + c.days() + " days")
@@ -105,8 +106,8 @@ final class Sentences {
     }
 
     /** Three digits that count, as the list of things to do has them. */
-    static int millilitres(Interval dose) {
-        return dose.mid() >= 100 ? 0 : dose.mid() >= 10 ? 1 : 2;
+    static int millilitres(double dose) {
+        return dose >= 100 ? 0 : dose >= 10 ? 1 : 2;
     }
 
     /** A tank's state in a sentence: what needs doing, what to watch, what is steady. */

@@ -97,11 +97,10 @@ public final class UpkeepActions {
         if (off.size() < 2) {
             return off.stream().findFirst().map(UpkeepActions::light);
         }
-        List<Action> each = off.stream().map(UpkeepActions::light).toList();
-        boolean several = each.stream().map(Action::tank).distinct().count() > 1;
+        boolean several = off.stream().map(Light::tank).distinct().count() > 1;
         return Optional.of(new Action(
                 Urgency.MONTH,
-                several ? "" : each.get(0).tank(),
+                several ? "" : off.get(0).tank(),
                 Optional.empty(),
                 "Look at the light at " + off.size() + " places",
                 off.stream()
@@ -111,7 +110,7 @@ public final class UpkeepActions {
                 List.of(IN_SMALL_STEPS),
                 1,
                 "",
-                each.stream().flatMap(a -> a.restsOn().stream()).toList()));
+                off.stream().flatMap(UpkeepActions::places).toList()));
     }
 
     private static boolean isOff(Light light, LocalDate asOf) {
@@ -131,7 +130,11 @@ public final class UpkeepActions {
                 List.of(reading(light), IN_SMALL_STEPS),
                 1,
                 "",
-                Stream.concat(light.restsOn().stream(), light.cell().stream()).toList());
+                places(light).toList());
+    }
+
+    private static Stream<String> places(Light light) {
+        return Stream.concat(light.restsOn().stream(), light.cell().stream());
     }
 
     /** {@code rock: PAR 290 where you want at most 250}. */
