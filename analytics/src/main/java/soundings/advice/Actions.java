@@ -167,9 +167,10 @@ final class Actions {
     }
 
     private static Action withheld(Recommendation r, Withheld why) {
-        boolean untested = why.reason() == Recommendation.Reason.NOT_TESTED;
+        boolean now =
+                why.reason() == Recommendation.Reason.NOT_TESTED || why.reason() == Recommendation.Reason.RECIPE_UNREAD;
         return new Action(
-                untested ? Urgency.MONTH : Urgency.HANDY,
+                now ? Urgency.MONTH : Urgency.HANDY,
                 r.tank(),
                 Optional.of(r.parameter()),
                 why.wouldLift(),

@@ -2,13 +2,11 @@ package soundings.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import soundings.chemistry.Calcification;
 import soundings.chemistry.Ions;
-import soundings.chemistry.Names;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.PhScale;
 import soundings.chemistry.TankWater;
@@ -207,17 +205,17 @@ final class Insights {
     }
 
     private static TankWater water(Matter any, double[] v) {
-        return new TankWater(v[0], v[1], v[2], scale(any));
+        return new TankWater(v[0], v[1], v[2], scale(any), tested(any, "phosphate"), tested(any, "silicate"));
     }
 
-    /** Hand-held meters are set in low-ionic-strength buffers; the preference {@code pH scale} says otherwise. */
+    /** Without a test of it, none: it holds little of the alkalinity. */
+    private static double tested(Matter any, String id) {
+        return level(any, id).map(Interval::mid).orElse(0.0);
+    }
+
+    /** The preference {@code pH scale}. */
     private static PhScale scale(Matter any) {
-        String said =
-                Names.fold(any.history().setup().findPreference("pH scale").orElse("nbs"));
-        return Stream.of(PhScale.values())
-                .filter(s -> said.startsWith(s.name().toLowerCase(Locale.ROOT)))
-                .findFirst()
-                .orElse(PhScale.NBS);
+        return PhScale.called(any.history().setup().findPreference("pH scale").orElse(""));
     }
 
     private static String scaleWords(Matter any) {

@@ -79,13 +79,13 @@ final class Phrases {
     }
 
     static String amount(double written, Scale scale) {
-        return number(written, scale.decimals()) + unit(scale);
+        return number(written, scale.decimalsAt(written)) + unit(scale);
     }
 
     static String between(Interval canonical, Scale scale) {
         Interval level = scale.written(canonical);
-        return number(level.mid(), scale.decimals()) + unit(scale) + " (" + number(level.low(), scale.decimals())
-                + " to " + number(level.high(), scale.decimals()) + ")";
+        int decimals = scale.decimalsAt(level.mid());
+        return number(level.mid(), decimals) + unit(scale) + " (" + span(level, decimals) + ")";
     }
 
     static String unit(Scale scale) {

@@ -117,6 +117,7 @@ public record Recommendation(
         READINGS_TOO_OLD,
         VOLUME_UNKNOWN,
         STRENGTH_UNKNOWN,
+        RECIPE_UNREAD,
         NOT_TESTED,
         CONFLICTING_READINGS,
         MODEL_DOUBTED,

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import soundings.advice.Recommendation.Reason;
 import soundings.advice.Recommendation.Withheld;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Recipes;
 import soundings.chemistry.TargetRange;
 import soundings.estimate.Estimate;
 import soundings.history.Point;
@@ -29,7 +30,7 @@ final class Refusals {
         return Stream.<Optional<Withheld>>of(
                         notTested(matter, feed),
                         volume(matter),
-                        strength(feed),
+                        strength(matter, feed),
                         salinity(matter),
                         tooOld(matter),
                         tooFew(matter),
@@ -60,14 +61,30 @@ final class Refusals {
                         "Enter its litres of water in the setup workbook, sheet Tanks");
     }
 
-    private static Optional<Withheld> strength(Feed feed) {
-        return feed.isKnown()
+    private static Optional<Withheld> strength(Matter matter, Feed feed) {
+        return feed.isKnown() ? Optional.empty() : recipe(matter, feed).or(() -> noStrength(feed));
+    }
+
+    private static Optional<Withheld> noStrength(Feed feed) {
+        return withheld(
+                Reason.STRENGTH_UNKNOWN,
+                "the strength of " + feed.row().name() + " is not known",
+                "Enter what the label or the recipe says of " + feed.row().name()
+                        + " in the setup workbook, sheet Additives");
+    }
+
+    /** Somebody has written what is in it, only not so that it can be worked with. */
+    private static Optional<Withheld> recipe(Matter matter, Feed feed) {
+        String recipe = feed.row().recipe();
+        String raises = "it does not raise " + Phrases.name(matter.parameter());
+        return recipe.isBlank()
                 ? Optional.empty()
                 : withheld(
-                        Reason.STRENGTH_UNKNOWN,
-                        "the strength of " + feed.row().name() + " is not known",
-                        "Enter what the label or the recipe says of "
-                                + feed.row().name() + " in the setup workbook, sheet Additives");
+                        Reason.RECIPE_UNREAD,
+                        "the recipe \"" + recipe + "\" of " + feed.row().name() + " could not be read: "
+                                + Recipes.read(recipe, matter.reference()).match(u -> raises, n -> n.why()),
+                        "Write the recipe of " + feed.row().name() + " anew ("
+                                + feed.row().cell() + ")");
     }
 
     /** What is a litre's worth of an ion depends on how salty the water is: a dose worked out now would be wrong after mending it. */

@@ -6,6 +6,7 @@ package soundings.chemistry;
  *
  * @param k1 and k2 on the pH scale that {@code hPerFree} states, as kB, kW and kF; kS on the free scale
  * @param hPerFree the scale's hydrogen ions over the free ones: 1 + ST/KS on the total scale, 1 on the free scale
+ * @param nutrients what phosphate and silicate hold of the alkalinity
  */
 public record CarbonateConstants(
         double k0,
@@ -18,10 +19,16 @@ public record CarbonateConstants(
         double boron,
         double sulfate,
         double fluoride,
-        double hPerFree) {
+        double hPerFree,
+        NutrientAcids nutrients) {
+
+    /** Of water without phosphate and silicate. */
+    public static CarbonateConstants at(double salinity, double celsius, Boron boron) {
+        return at(salinity, celsius, boron, NutrientAcids.NONE);
+    }
 
     /** On the total scale, as the 2007 guide to best practices recommends. */
-    public static CarbonateConstants at(double salinity, double celsius, Boron boron) {
+    public static CarbonateConstants at(double salinity, double celsius, Boron boron, NutrientAcids nutrients) {
         double kS = kS_D90(salinity, celsius);
         double sulfate = sulfate_MR66(salinity);
         return new CarbonateConstants(
@@ -35,7 +42,8 @@ public record CarbonateConstants(
                 boron.total(salinity),
                 sulfate,
                 fluoride_R65(salinity),
-                1 + sulfate / kS);
+                1 + sulfate / kS,
+                nutrients);
     }
 
     /** Solubility of CO2, mol/(kg atm); Weiss 1974. */

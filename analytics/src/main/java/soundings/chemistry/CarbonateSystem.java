@@ -3,8 +3,8 @@ package soundings.chemistry;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Dissolved carbonate of one water, worked out from its total alkalinity and one more thing known. Borate, hydroxide, sulfate and fluoride
- * count in the alkalinity; phosphate and silicate, small in a reef tank, do not.
+ * Dissolved carbonate of one water, worked out from its total alkalinity and one more thing known. Borate, hydroxide, sulfate, fluoride,
+ * phosphate and silicate count in the alkalinity (Dickson 1981); the last two as far as they are known.
  *
  * @param ph on the scale of the constants: total, unless they were given otherwise
  * @param dic dissolved inorganic carbon; this and the next three in mol/kg
@@ -39,11 +39,12 @@ public record CarbonateSystem(double ph, double dic, double bicarbonate, double 
         return of(ph, co2 * k.k1() / Math.pow(10, -ph), celsius, k);
     }
 
-    /** Borate and hydroxide less free hydrogen, hydrogen sulfate and hydrogen fluoride, mol/kg. */
+    /** Borate, hydroxide, phosphate and silicate less free hydrogen, hydrogen sulfate and hydrogen fluoride, mol/kg. */
     private static double otherAlkalinity(double h, CarbonateConstants k) {
         double free = h / k.hPerFree();
         return k.boron() * k.kB() / (k.kB() + h)
                 + k.kW() / h
+                + k.nutrients().alkalinity(h)
                 - free
                 - k.sulfate() * free / (k.kS() + free)
                 - k.fluoride() * h / (k.kF() + h);

@@ -1,8 +1,11 @@
 package soundings.chemistry;
 
+import java.util.Locale;
+import java.util.stream.Stream;
+
 /** What a pH counts. The same water reads up to 0.15 differently, so a pH without its scale is worth ±0.1 at best. */
 public enum PhScale {
-    /** Free hydrogen ions and those on sulfate; the scale of the published constants, and the default. */
+    /** Free hydrogen ions and those on sulfate; the scale of the published constants. */
     TOTAL("total scale"),
     FREE("free scale"),
     /** Total and those on fluoride. */
@@ -17,6 +20,15 @@ public enum PhScale {
 
     PhScale(String label) {
         this.label = label;
+    }
+
+    /** What a keeper says of it; hand-held meters are set in low-ionic-strength buffers, so nothing said is those. */
+    public static PhScale called(String said) {
+        String name = Names.fold(said);
+        return Stream.of(values())
+                .filter(s -> name.startsWith(s.name().toLowerCase(Locale.ROOT)))
+                .findFirst()
+                .orElse(NBS);
     }
 
     public String label() {

@@ -25,12 +25,14 @@ public final class Recipes {
             "write it as \"KI 5 g in 1 L\", \"1 mL in 100 L raises alkalinity 0.1 dKH\" or \"20 mg/mL iodine\"";
     private static final String NUMBER = "(\\d[\\d.,]*)";
     private static final String VOLUME = "\\s*([A-Za-z][A-Za-z. ]*?)";
+    private static final String WATER =
+            "(?:\\s+(?:of\\s+)?(?:(?:ro|di|ro/di|rodi|fresh|pure|distilled|deioni[sz]ed)\\s+)?water)";
     private static final Pattern PREFIX = Pattern.compile("(?i)^(label|assay|claim|recipe)\\s*:\\s*");
     private static final Pattern EFFECT = Pattern.compile("(?i)^" + NUMBER + VOLUME + "\\s+(?:in|per|to|into|for)\\s+"
             + NUMBER + VOLUME + "\\s+(?:of \\w+ )?(?:raises?|adds?|increases?|gives?)\\s+(.+)$");
-    private static final Pattern WEIGHT =
-            Pattern.compile("(?i)^(.+?)\\s*(?:\\bin\\b|\\bper\\b|\\bto make\\b|\\bmade up to\\b|/)\\s*" + NUMBER + "?"
-                    + VOLUME + "(?: of water| water)?$");
+    private static final Pattern WEIGHT = Pattern.compile(
+            "(?i)^(.+?)\\s*(?:\\bdissolved\\s+)?(?:\\bin\\b|\\bper\\b|\\bto make\\b|\\bmade up to\\b|/)\\s*" + NUMBER
+                    + "?" + VOLUME + WATER + "?$");
     private static final Pattern AMOUNT_FIRST =
             Pattern.compile("(?i)^" + NUMBER + "\\s*([^\\d\\s]\\S*)\\s+(?:of\\s+|as\\s+)?(.+)$");
     private static final Pattern NAME_FIRST =

@@ -23,6 +23,7 @@ public record Scale(
         DoubleUnaryOperator toCanonical,
         DoubleUnaryOperator fromCanonical) {
     private static final int MOST_DIGITS = 6;
+    private static final int COUNTING = 3;
     /** Nearer to a round figure than this is that figure, after there and back. */
     private static final double ROUND = 1e-9;
 
@@ -75,15 +76,29 @@ public record Scale(
         return Math.max(0, parameter.decimals() - (int) Math.round(Math.log10(size)));
     }
 
-    /** Digits a bound needs: as somebody set it where that is a round figure on this scale, else {@link #decimals()}. */
+    /**
+     * Digits after the point for one figure: {@link #decimals()}, but no more than three that count where the scale is finer written than the
+     * parameter's own, as copper in mg/L is; what lies before an offset scale's zero does not count.
+     */
+    public int decimalsAt(double written) {
+        int usual = decimals();
+        double size = Math.abs(written - written(0));
+        if (usual <= parameter.decimals() || !(size > 0)) {
+            return usual;
+        }
+        int counting = COUNTING - 1 - (int) Math.floor(Math.log10(size));
+        return Math.max(0, Math.min(usual, counting));
+    }
+
+    /** Digits a bound needs: as somebody set it where that is a round figure on this scale, else {@link #decimalsAt(double)}. */
     public int decimalsOf(double written) {
         for (int digits = 0; digits <= MOST_DIGITS; digits++) {
             double step = Math.pow(10, -digits);
             if (Math.abs(Math.rint(written / step) * step - written) <= ROUND * Math.abs(written)) {
-                return digits <= decimals() + 2 ? digits : decimals();
+                return digits <= decimals() + 2 ? digits : decimalsAt(written);
             }
         }
-        return decimals();
+        return decimalsAt(written);
     }
 
     @Override

@@ -7,15 +7,24 @@ package soundings.chemistry;
  * @param celsius degC
  * @param ph as read
  * @param scale what the pH counts; the total scale where the keeper did not say
+ * @param phosphate mg/L PO4, and silicate mg/L SiO2; 0 where they were not tested
  */
-public record TankWater(double salinity, double celsius, double ph, PhScale scale) {
+public record TankWater(double salinity, double celsius, double ph, PhScale scale, double phosphate, double silicate) {
+    /** g/mol; IUPAC 2021. */
     private static final double CALCIUM = 40.078;
+
+    private static final double PHOSPHATE = 94.970;
+    private static final double SILICA = 60.083;
     private static final double DKH_PER_MEQ_PER_LITRE = 56.077 / 20;
 
     public TankWater {
         if (!(salinity > 0)) {
             throw new IllegalArgumentException("seawater has a salinity above 0, not " + salinity);
         }
+    }
+
+    public TankWater(double salinity, double celsius, double ph, PhScale scale) {
+        this(salinity, celsius, ph, scale, 0, 0);
     }
 
     /** From alkalinity (dKH); boron after Uppstroem, constants of the 2007 guide. */
@@ -25,17 +34,21 @@ public record TankWater(double salinity, double celsius, double ph, PhScale scal
                 molPerKg,
                 scale.toTotal(ph, salinity, celsius),
                 celsius,
-                CarbonateConstants.at(salinity, celsius, Boron.U74));
+                CarbonateConstants.at(salinity, celsius, Boron.U74, nutrients()));
+    }
+
+    private NutrientAcids nutrients() {
+        return NutrientAcids.at(salinity, celsius, molPerKg(phosphate, PHOSPHATE), molPerKg(silicate, SILICA));
     }
 
     /** Saturation of aragonite from alkalinity (dKH) and calcium (mg/L). */
     public double aragoniteSaturation(double alkalinityDkh, double calciumMgPerLitre) {
-        return carbonate(alkalinityDkh).aragoniteSaturation(molPerKg(calciumMgPerLitre), salinity, celsius);
+        return carbonate(alkalinityDkh).aragoniteSaturation(molPerKg(calciumMgPerLitre, CALCIUM), salinity, celsius);
     }
 
     /** Saturation of calcite from alkalinity (dKH) and calcium (mg/L). */
     public double calciteSaturation(double alkalinityDkh, double calciumMgPerLitre) {
-        return carbonate(alkalinityDkh).calciteSaturation(molPerKg(calciumMgPerLitre), salinity, celsius);
+        return carbonate(alkalinityDkh).calciteSaturation(molPerKg(calciumMgPerLitre, CALCIUM), salinity, celsius);
     }
 
     /** Microatmospheres; the air has some 420. */
@@ -48,8 +61,8 @@ public record TankWater(double salinity, double celsius, double ph, PhScale scal
         return total * Ammonia.unionisedShare(ph, scale, celsius, salinity);
     }
 
-    private double molPerKg(double calciumMgPerLitre) {
-        return calciumMgPerLitre / CALCIUM / 1000 / density();
+    private double molPerKg(double mgPerLitre, double molarMass) {
+        return mgPerLitre / molarMass / 1000 / density();
     }
 
     private double density() {

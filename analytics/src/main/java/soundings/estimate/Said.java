@@ -9,7 +9,7 @@ final class Said {
 
     /** @param finer digits more than the test's usual ones, for amounts a day */
     static String amount(double written, Scale scale, int finer) {
-        return String.format(Locale.ROOT, "%." + (scale.decimals() + finer) + "f %s", written, scale.label())
+        return String.format(Locale.ROOT, "%." + (scale.decimalsAt(written) + finer) + "f %s", written, scale.label())
                 .strip();
     }
 }

@@ -73,7 +73,7 @@ final class AnimalItems {
     }
 
     private static String shift(Scale scale, Animals.Shift s) {
-        int decimals = scale.decimals();
+        int decimals = scale.decimalsAt(scale.written(s.last().mid()));
         String way = s.moved() ? (s.change() > 0 ? " rose from " : " fell from ") : " went from ";
         String name = Sentences.lower(s.parameter().name());
         String last = Figures.with(Figures.number(scale.written(s.last().mid()), decimals), scale.label());

@@ -88,12 +88,16 @@ final class ChangeItems {
 
         String words() {
             return Sentences.lower(test.parameter().name()) + (now.mid() > before.mid() ? " rose from " : " fell from ")
-                    + Figures.number(before.mid(), scale().decimals()) + " to "
-                    + Figures.with(Figures.number(now.mid(), scale().decimals()), scale().label());
+                    + Figures.number(before.mid(), decimals()) + " to "
+                    + Figures.with(Figures.number(now.mid(), decimals()), scale().label());
+        }
+
+        private int decimals() {
+            return scale().decimalsAt(Math.max(before.mid(), now.mid()));
         }
 
         String by() {
-            String by = Figures.with(Figures.change(now.mid() - before.mid(), scale().decimals()), scale().label());
+            String by = Figures.with(Figures.change(now.mid() - before.mid(), decimals()), scale().label());
             return isClear() ? by : "no clear change (" + by + ")";
         }
     }
@@ -120,7 +124,7 @@ final class ChangeItems {
     }
 
     private static Cell level(Interval written, Scale scale) {
-        return new Cell.Range(written, scale.decimals(), scale.label());
+        return new Cell.Range(written, scale.decimalsAt(written.mid()), scale.label());
     }
 
     private static Optional<Interval> at(Estimate estimate, LocalDate end) {

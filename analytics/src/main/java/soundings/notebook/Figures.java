@@ -68,7 +68,8 @@ public final class Figures {
 
     /** A level and where 9 of 10 such levels lie, as its keeper writes it: {@code 8.1 (7.9 to 8.3) dKH}. */
     static String level(Scale scale, Interval canonical) {
-        return with(interval(scale.written(canonical), scale.decimals()), scale.label());
+        Interval written = scale.written(canonical);
+        return with(interval(written, scale.decimalsAt(written.mid())), scale.label());
     }
 
     /** A bound as its keeper writes it, with as few decimals as it needs. */
@@ -84,7 +85,8 @@ public final class Figures {
 
     /** {@code below 0.02 mg/L}. */
     static String amount(Scale scale, Amount canonical) {
-        return with(amount(canonical.on(scale::written), scale.decimals()), scale.label());
+        Amount written = canonical.on(scale::written);
+        return with(amount(written, scale.decimalsAt(written.about())), scale.label());
     }
 
     public static String unit(String canonical) {

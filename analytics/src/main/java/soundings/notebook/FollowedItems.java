@@ -67,7 +67,8 @@ final class FollowedItems {
     }
 
     private static String did(Scale scale, Followed f) {
-        String then = Figures.number(scale.written(f.levelThen().mid()), scale.decimals());
+        double level = scale.written(f.levelThen().mid());
+        String then = Figures.number(level, scale.decimalsAt(level));
         return f.levelNow()
                 .map(now -> {
                     boolean alike = now.mid() >= f.levelThen().low()
@@ -75,7 +76,7 @@ final class FollowedItems {
                     String way = alike
                             ? " hardly moved, from "
                             : now.mid() > f.levelThen().mid() ? " rose from " : " fell from ";
-                    String end = Figures.number(scale.written(now.mid()), scale.decimals());
+                    String end = Figures.number(scale.written(now.mid()), scale.decimalsAt(level));
                     return way + then + " to " + Figures.with(end, scale.label());
                 })
                 .orElse(" is not known now");
@@ -101,7 +102,11 @@ final class FollowedItems {
                                         .orElse(", unchanged")),
                         Cell.words(f.kept().words()),
                         Cell.words(Figures.with(
-                                pair(scale.written(f.levelThen()), f.levelNow().map(scale::written), scale.decimals()),
+                                pair(
+                                        scale.written(f.levelThen()),
+                                        f.levelNow().map(scale::written),
+                                        scale.decimalsAt(
+                                                scale.written(f.levelThen().mid()))),
                                 scale.label())),
                         Cell.words(Figures.with(
                                 pair(

@@ -54,8 +54,18 @@ final class LevelItems {
                 from,
                 until,
                 new ChartSpec.Panel(
-                        parameter.name(), test.scale().label(), test.scale().decimals(), layers.main()),
+                        parameter.name(),
+                        test.scale().label(),
+                        test.scale().decimalsAt(highest(shown, test.scale())),
+                        layers.main()),
                 layers.strip());
+    }
+
+    private static double highest(List<Point> shown, Scale scale) {
+        return shown.stream()
+                .mapToDouble(p -> scale.written(p.reading().amount().about()))
+                .max()
+                .orElse(0);
     }
 
     private static Optional<LocalDate> lastAhead(Estimate estimate) {
@@ -87,10 +97,10 @@ final class LevelItems {
         var values = used.stream()
                 .mapToDouble(p -> scale.written(p.reading().amount().about()))
                 .summaryStatistics();
+        int decimals = scale.decimalsAt(values.getMax());
         return ", "
                 + Figures.with(
-                        Figures.number(values.getMin(), scale.decimals()) + " to "
-                                + Figures.number(values.getMax(), scale.decimals()),
+                        Figures.number(values.getMin(), decimals) + " to " + Figures.number(values.getMax(), decimals),
                         scale.label());
     }
 }

@@ -32,7 +32,7 @@ final class RangeItems {
         return Optional.of(new ChartSpec.RangeChart.Entry(
                 e.parameter().name(),
                 scale.label(),
-                scale.decimals(),
+                scale.decimalsAt(scale.written(e.level().mid())),
                 scale.written(e.level()),
                 scale.written(target.low()),
                 scale.written(target.high()),

@@ -20,6 +20,9 @@ import soundings.quantity.Interval;
 final class SeaItems {
     private static final String REFERENCE_COMPOSITION = "MFWM08";
 
+    /** Copper in mg/L. */
+    private static final int MOST_DECIMALS = 6;
+
     private SeaItems() {}
 
     static List<Item> sea(View view) {
@@ -55,7 +58,7 @@ final class SeaItems {
 
     private static Row row(Scale scale, Interval canonical, String whose) {
         Interval value = scale.written(canonical);
-        int decimals = Math.max(Figures.decimals(value, 3), 0);
+        int decimals = Figures.decimals(value, MOST_DECIMALS);
         String unit = Figures.unit(scale.label());
         List<Cell> cells = new ArrayList<>(List.of(Cell.words(scale.parameter().name())));
         cells.add(

@@ -37,8 +37,9 @@ final class Sentences {
 
     private static String level(Scale scale, Estimate e) {
         Interval level = scale.written(e.level());
-        return Figures.with(Figures.number(level.mid(), scale.decimals()), scale.label()) + " on "
-                + Figures.day(e.asOf()) + " (between " + span(level, scale.decimals()) + ")";
+        int decimals = scale.decimalsAt(level.mid());
+        return Figures.with(Figures.number(level.mid(), decimals), scale.label()) + " on " + Figures.day(e.asOf())
+                + " (between " + span(level, decimals) + ")";
     }
 
     private static String span(Interval value, int decimals) {

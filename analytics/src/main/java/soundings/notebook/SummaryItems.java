@@ -137,14 +137,15 @@ final class SummaryItems {
         }
         Parameter parameter = test.parameter();
         Scale scale = test.scale();
+        int decimals = scale.decimalsAt(points.get(points.size() - 1).value());
         return new Cell.Spark(new ChartSpec.SparkLine(
                 table + "-spark-" + view.testId(test.tankName(), parameter),
                 parameter.name(),
                 "The last " + points.size() + " readings, from "
-                        + Figures.number(points.get(0).value(), scale.decimals()) + " to "
-                        + Figures.number(points.get(points.size() - 1).value(), scale.decimals()),
+                        + Figures.number(points.get(0).value(), decimals) + " to "
+                        + Figures.number(points.get(points.size() - 1).value(), decimals),
                 scale.label(),
-                scale.decimals(),
+                decimals,
                 points,
                 view.target(test.tankName(), parameter)
                         .map(t -> new ChartSpec.Within(scale.written(t.low()), scale.written(t.high())))));

@@ -29,7 +29,7 @@ record Unsaid(View view, List<String> tanks, List<String> additives) {
                         .toList(),
                 view.tanks().stream()
                         .flatMap(t -> going(view, t))
-                        .filter(Unsaid::isUnknown)
+                        .filter(Unsaid::isUnsaid)
                         .map(DoseCourse::name)
                         .distinct()
                         .toList());
@@ -37,6 +37,12 @@ record Unsaid(View view, List<String> tanks, List<String> additives) {
 
     private static Stream<DoseCourse> going(View view, TankHistory tank) {
         return tank.doses().stream().filter(c -> c.mlPerDayOn(view.asOf()) > 0);
+    }
+
+    /** What has a recipe that cannot be read is asked about by itself. */
+    private static boolean isUnsaid(DoseCourse course) {
+        return isUnknown(course)
+                && course.additive().stream().allMatch(a -> a.recipe().isBlank());
     }
 
     private static boolean isUnknown(DoseCourse course) {

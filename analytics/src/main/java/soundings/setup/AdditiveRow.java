@@ -1,5 +1,6 @@
 package soundings.setup;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,7 +20,26 @@ final class AdditiveRow {
         return SetupReading.isPrompt(row, "Parameter", "Rise", "Recipe", "Max rise a day")
                 ? Optional.empty()
                 : SetupReading.named(row, "Additive", cells)
-                        .flatMap(name -> cells.parameter(row).map(parameter -> additive(name, parameter, row, cells)));
+                        .flatMap(name -> parameter(row, cells).map(parameter -> additive(name, parameter, row, cells)));
+    }
+
+    private static Optional<Parameter> parameter(Row row, Cells cells) {
+        if (row.cell("Parameter").isPresent() || row.text("Recipe").isBlank()) {
+            return cells.parameter(row);
+        }
+        cells.issues().add(new SetupIssues.NothingToRaise(row.at("Recipe"), raised(row.text("Recipe"), cells)));
+        return Optional.empty();
+    }
+
+    /** What the recipe raises, by the names of the tests; empty where it cannot be read. */
+    private static List<String> raised(String recipe, Cells cells) {
+        return Recipes.read(recipe, cells.reference())
+                .match(
+                        u -> cells.reference().parameters().stream()
+                                .filter(p -> u.solution().rise(p, 1, 1) > 0)
+                                .map(p -> p.name().toLowerCase(Locale.ROOT))
+                                .toList(),
+                        n -> List.of());
     }
 
     private static Setup.Additive additive(String name, Parameter parameter, Row row, Cells cells) {
@@ -30,14 +50,16 @@ final class AdditiveRow {
                 strength(row, parameter, cells),
                 row.text("Recipe"),
                 positive(cells.difference(row, "Max rise a day", parameter), row, "Max rise a day", cells),
-                row.place("Rise"));
+                row.place(isByRecipe(row) ? "Recipe" : "Rise"));
     }
 
     /** The rise where one is written; else what the recipe tells; never the name. */
     private static OptionalDouble strength(Row row, Parameter parameter, Cells cells) {
-        return row.cell("Rise").isEmpty() && !row.text("Recipe").isBlank()
-                ? byRecipe(row, parameter, cells)
-                : byRise(row, parameter, cells);
+        return isByRecipe(row) ? byRecipe(row, parameter, cells) : byRise(row, parameter, cells);
+    }
+
+    private static boolean isByRecipe(Row row) {
+        return row.cell("Rise").isEmpty() && !row.text("Recipe").isBlank();
     }
 
     private static OptionalDouble byRecipe(Row row, Parameter parameter, Cells cells) {

@@ -1,5 +1,6 @@
 package soundings.setup;
 
+import java.util.List;
 import java.util.Optional;
 import soundings.log.AsWritten;
 import soundings.log.Issue;
@@ -36,6 +37,15 @@ final class SetupIssues {
         @Override
         public String message() {
             return "this row has no " + lacks + "; left out";
+        }
+    }
+
+    /** A recipe with nothing beside it that says what is dosed with it. */
+    record NothingToRaise(AsWritten at, List<String> raises) implements OfCell {
+        @Override
+        public String message() {
+            String which = raises.isEmpty() ? "" : " (this recipe raises " + String.join(", ", raises) + ")";
+            return "the recipe is not used: the column Parameter does not say what it is given for" + which;
         }
     }
 

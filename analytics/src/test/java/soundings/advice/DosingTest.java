@@ -282,6 +282,27 @@ class DosingTest {
     }
 
     @Test
+    void a_recipe_that_was_written_and_cannot_be_read_is_not_called_missing() {
+        Setup.Additive soda = new Setup.Additive(
+                "Soda",
+                List.of(),
+                ALKALINITY,
+                OptionalDouble.empty(),
+                "washing powder 5 spoons",
+                OptionalDouble.empty(),
+                "Additives!H2");
+        History history = dosedLog().history(Given.setup(OptionalDouble.of(90), List.of(soda)));
+        Recommendation recommendation = only(Given.advice(history, use(history, 1.2, .05, 8, .5)), ALKALINITY);
+        Recommendation.Withheld withheld = recommendation.withheld().orElseThrow();
+
+        assertThat(withheld.reason()).isEqualTo(Reason.RECIPE_UNREAD);
+        assertThat(withheld.message())
+                .contains("the recipe \"washing powder 5 spoons\" of Soda could not be read: ")
+                .contains("weight and volume are missing");
+        assertThat(withheld.wouldLift()).contains("Additives!H2");
+    }
+
+    @Test
     void no_ion_is_dosed_while_the_salinity_is_off() {
         WrittenLog log = dosedLog().readings(SALINITY, 0, 5, 30, 30, 30, 30, 30, 30);
         History history = log.history(NINETY_LITRES);

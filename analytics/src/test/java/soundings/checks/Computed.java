@@ -15,6 +15,7 @@ import soundings.chemistry.Dilution;
 import soundings.chemistry.Formula;
 import soundings.chemistry.Light;
 import soundings.chemistry.NaturalSeawater;
+import soundings.chemistry.NutrientAcids;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.PhScale;
 import soundings.chemistry.RecipeReading;
@@ -83,7 +84,12 @@ final class Computed {
         put("freeAboveTotal", c -> PhScale.FREE.aboveTotal(c.number(0), c.number(1)));
         put("seawaterBelowTotal", c -> -PhScale.SEAWATER.aboveTotal(c.number(0), c.number(1)));
         put("nbsAboveTotal", c -> PhScale.NBS.aboveTotal(c.number(0), c.number(1)));
-        put("titrationPh", c -> titrationPh(c.number(0)));
+        put("lnK1P", c -> log(NutrientAcids.k1P_DSC07(c.number(0), c.number(1))));
+        put("lnK2P", c -> log(NutrientAcids.k2P_DSC07(c.number(0), c.number(1))));
+        put("lnK3P", c -> log(NutrientAcids.k3P_DSC07(c.number(0), c.number(1))));
+        put("lnKSi", c -> log(NutrientAcids.kSi_DSC07(c.number(0), c.number(1))));
+        put("titrationPh", c -> titrationPh(c.number(0), 0));
+        put("titrationPhWithPhosphate", c -> titrationPh(c.number(0), 10e-6));
         for (String second : new String[] {"pH", "DIC", "pCO2"}) {
             String given = " of alkalinity and " + second;
             put("ph" + given, c -> system(c, second).ph());
@@ -121,7 +127,7 @@ final class Computed {
     }
 
     /** Dickson 1981: 200 g of sample, constants on the free scale, every total thinned by the acid. */
-    private static double titrationPh(double grams) {
+    private static double titrationPh(double grams, double phosphate) {
         double thin = 0.2 / (0.2 + grams / 1000);
         CarbonateConstants k = new CarbonateConstants(
                 1,
@@ -134,7 +140,8 @@ final class Computed {
                 420e-6 * thin,
                 28240e-6 * thin,
                 70e-6 * thin,
-                1);
+                1,
+                new NutrientAcids(phosphate * thin, 0, 1 / 56.8, 8e-7, 1.32e-15 / 8e-7, 1));
         double alkalinity = (0.2 * 2450e-6 - 0.3 * grams / 1000) / (0.2 + grams / 1000);
         return CarbonateSystem.ofAlkalinityAndDic(alkalinity, 2200e-6 * thin, 25, k)
                 .ph();

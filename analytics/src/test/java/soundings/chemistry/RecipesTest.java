@@ -47,6 +47,15 @@ class RecipesTest {
                 "alkalinity 1900 meq/L                           | alkalinity | 5.32732",
                 "1.9 meq/mL alkalinity                           | alkalinity | 5.32732",
                 "20 mg/mL KI                                     | iodine     | 15.2893",
+                "80 g bicarb in 1 L                              | alkalinity | 2.67018",
+                "80 g baking soda (NaHCO3) dissolved in 1 L of RO water | alkalinity | 2.67018",
+                "60 g soda (Na2CO3) in 1 L                       | alkalinity | 3.17450",
+                "60 g soda (soda ash) in 1 L                     | alkalinity | 3.17450",
+                "60 g soda (sodium carbonate anhydrous) in 1 L   | alkalinity | 3.17450",
+                "calcium chloride (dihydrate) 150 g in 1 L       | calcium    | 40.8938",
+                "150 g calcium chloride (CaCl2.2H2O) in 1 L      | calcium    | 40.8938",
+                "Epsom salt (food grade) 100 g in 1 L            | magnesium  | 9.86140",
+                "Epsom salt (MgSO4·7H2O) 100 g in 1 L            | magnesium  | 9.86140",
             })
     void a_recipe_tells_the_strength(String recipe, String parameter, double rise) {
         assertThat(understood(recipe).risePerMl().get(parameter)).isCloseTo(rise, within(rise * 2e-5));
@@ -84,6 +93,27 @@ class RecipesTest {
                 .match(u -> "", RecipeReading.NotUnderstood::why);
 
         assertThat(why).contains("CaCl2 or CaCl2·2H2O");
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "60 g soda (sodium carbonate) in 1 L | Na2CO3 or Na2CO3·H2O or Na2CO3·10H2O",
+                "60 g washing soda in 1 L            | Na2CO3 or Na2CO3·H2O or Na2CO3·10H2O",
+                "60 g soda in 1 L                    | baking soda (NaHCO3)",
+                "baking soda (Na2CO3) 60 g in 1 L    | 'baking soda' is NaHCO3, and 'Na2CO3' is Na2CO3",
+                "Epsom salt (MgSO4) 100 g in 1 L     | 'Epsom salt' is MgSO4·7H2O, and 'MgSO4' is MgSO4",
+                "5 g fizz (fizzium) in 1 L           | no substance 'fizz' is known",
+            })
+    void a_name_that_leaves_open_what_it_is_is_answered_with_what_it_may_be(String recipe, String said) {
+        assertThat(Recipes.read(recipe, REFERENCE).match(u -> "understood", RecipeReading.NotUnderstood::why))
+                .contains(said);
+    }
+
+    @Test
+    void what_brackets_decided_is_said() {
+        assertThat(understood("60 g soda (Na2CO3) in 1 L").assumptions()).contains("'soda (Na2CO3)' taken as Na2CO3");
     }
 
     @Test

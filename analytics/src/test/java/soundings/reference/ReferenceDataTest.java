@@ -27,6 +27,7 @@ import soundings.chemistry.CarbonateConstants;
 import soundings.chemistry.Equation;
 import soundings.chemistry.Names;
 import soundings.chemistry.NaturalSeawater;
+import soundings.chemistry.NutrientAcids;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Part;
 import soundings.chemistry.PhScale;
@@ -104,7 +105,8 @@ class ReferenceDataTest {
 
     @Test
     void an_equation_is_named_after_the_function_that_computes_it() {
-        Set<String> functions = Stream.of(Seawater.class, CarbonateConstants.class, Ammonia.class, PhScale.class)
+        Set<String> functions = Stream.of(
+                        Seawater.class, CarbonateConstants.class, NutrientAcids.class, Ammonia.class, PhScale.class)
                 .flatMap(c -> Stream.of(c.getDeclaredMethods()))
                 .map(Method::getName)
                 .filter(n -> n.contains("_"))

@@ -37,6 +37,26 @@ class RecipeColumnTest {
         assertThat(setup.additives().get(0).risePerMlInOneLitre()).isEmpty();
     }
 
+    @Test
+    void a_recipe_without_a_parameter_is_said_with_its_place_and_what_it_raises() {
+        Setup setup = read("Soda", "", "NaHCO3 80 g in 1 L");
+
+        assertThat(setup.additives()).isEmpty();
+        assertThat(setup.issues()).singleElement().satisfies(i -> {
+            assertThat(i.where().orElseThrow().place()).isEqualTo("Additives!C2");
+            assertThat(i.message()).contains("Parameter").contains("alkalinity");
+        });
+    }
+
+    @Test
+    void a_strength_from_a_recipe_rests_on_the_cell_of_the_recipe() {
+        assertThat(read("Soda", "alkalinity", "NaHCO3 80 g in 1 L")
+                        .additives()
+                        .get(0)
+                        .cell())
+                .isEqualTo("Additives!C2");
+    }
+
     private static Setup read(String... row) {
         List<Cell> cells = new ArrayList<>();
         List<String> header = List.of("Additive", "Parameter", "Recipe");

@@ -94,7 +94,7 @@ public final class Months {
             cells.add(
                     mean == null || mean.isNaN()
                             ? Cell.NOTHING
-                            : new Cell.Number(mean, one.scale().decimals(), ""));
+                            : new Cell.Number(mean, one.scale().decimalsAt(mean), ""));
         }
         return new Row(cells, List.of());
     }
