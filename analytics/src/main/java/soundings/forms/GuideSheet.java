@@ -5,11 +5,12 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import soundings.xlsx.RowHeight;
+import soundings.xlsx.Lettering;
 
 /** The first sheet of a new workbook: what it is for and what each of its sheets asks. Written once; the keeper's from then on. */
 final class GuideSheet {
     private static final int WIDTH = 96;
+    private static final float LINE_POINTS = 15;
 
     private GuideSheet() {}
 
@@ -42,7 +43,7 @@ final class GuideSheet {
 
     private static void putWrapped(XSSFSheet sheet, int row, String text, XSSFCellStyle style) {
         put(sheet, row, 1, text, style);
-        RowHeight.set(sheet.getRow(row), RowHeight.lines(text, WIDTH));
+        sheet.getRow(row).setHeightInPoints(Lettering.lines(text, WIDTH) * LINE_POINTS + 1);
     }
 
     private static void put(XSSFSheet sheet, int row, int column, String text, XSSFCellStyle style) {

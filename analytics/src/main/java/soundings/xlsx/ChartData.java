@@ -4,17 +4,20 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import soundings.notebook.ChartSpec;
 import soundings.notebook.Layer;
 import soundings.notebook.Tone;
+import soundings.quantity.Interval;
 
 /** The numbers of all charts on one sheet, a row a point; each series of a chart is bound to a run of its rows. */
 final class ChartData {
     static final String SHEET = "Chart data";
 
-    static final List<String> HEADERS = List.of("Chart", "Series", "Date", "Value", "Low", "High", "Up", "Down");
-    static final List<Integer> WIDTHS = List.of(34, 26, 12, 12, 12, 12, 10, 10);
+    static final List<String> HEADERS = List.of("Chart", "Series", "Date", "Value", "Low", "High", "Up", "Down", "Row");
+    static final List<Integer> WIDTHS = List.of(34, 26, 12, 12, 12, 12, 10, 10, 8);
 
     private final Page page;
 
@@ -55,8 +58,11 @@ final class ChartData {
         }
     }
 
-    /** A series as bound: its days, its values, and where it has them the reach of its error bars. */
-    record Bound(Cells days, Cells values, Optional<Cells> up, Optional<Cells> down) {}
+    /** How far a series' error bars reach, along the axis {@code x} or {@code y}. */
+    record Errors(String axis, Cells up, Cells down) {}
+
+    /** A series as bound, and where it has them its error bars. */
+    record Bound(Cells across, Cells upward, Optional<Errors> errors) {}
 
     /** The series of a layer, lowest first; a band and a range have two. */
     List<Bound> put(ChartSpec.TimeChart chart, ChartSpec.Panel panel, Layer layer, Axis axis) {
@@ -76,7 +82,7 @@ final class ChartData {
                 .toList();
         Bound plain = put(chart, marks.label(), points);
         boolean bars = marks.marks().stream().anyMatch(m -> m.low() < m.high());
-        return bars ? plain : new Bound(plain.days(), plain.values(), Optional.empty(), Optional.empty());
+        return bars ? plain : new Bound(plain.across(), plain.upward(), Optional.empty());
     }
 
     private List<Bound> band(ChartSpec.TimeChart chart, Layer.Band band) {
@@ -129,28 +135,85 @@ final class ChartData {
         return new Bound(
                 cells("C", first, last, points.stream().map(p -> p.on().map(SheetRows::serial))),
                 cells("D", first, last, points.stream().map(Point::value)),
-                Optional.of(cells(
-                        "G", first, last, points.stream().map(p -> p.value().map(v -> p.high() - v)))),
-                Optional.of(cells(
-                        "H", first, last, points.stream().map(p -> p.value().map(v -> v - p.low())))));
+                Optional.of(new Errors(
+                        "y",
+                        cells(
+                                "G",
+                                first,
+                                last,
+                                points.stream().map(p -> p.value().map(v -> p.high() - v))),
+                        cells(
+                                "H",
+                                first,
+                                last,
+                                points.stream().map(p -> p.value().map(v -> v - p.low()))))));
+    }
+
+    /** A place within a range, in hundredths of the range, in a row of a chart. */
+    record Within(Interval place, double row) {
+        static Within at(double place, double row) {
+            return new Within(new Interval(place, place, place), row);
+        }
+    }
+
+    /** A series whose points lie in rows. */
+    Bound put(ChartSpec.RangeChart chart, String series, List<Within> points) {
+        int first = page.rows().rowCount() + 1;
+        points.forEach(p -> {
+            start(chart.title(), series).number(3, p.place().mid(), number());
+            span(p.place().low(), p.place().mid(), p.place().high());
+            page.rows().number(8, p.row(), number());
+        });
+        int last = page.rows().rowCount();
+        Function<ToDoubleFunction<Within>, Stream<Optional<Double>>> each =
+                of -> points.stream().map(p -> Optional.of(of.applyAsDouble(p)));
+        return new Bound(
+                cells("D", first, last, each.apply(p -> p.place().mid())),
+                cells("I", first, last, each.apply(Within::row)),
+                Optional.of(new Errors(
+                        "x",
+                        cells(
+                                "G",
+                                first,
+                                last,
+                                each.apply(p -> p.place().high() - p.place().mid())),
+                        cells(
+                                "H",
+                                first,
+                                last,
+                                each.apply(p -> p.place().mid() - p.place().low())))));
     }
 
     private void row(String chart, String series, Point point) {
-        Faces faces = page.faces();
-        int number = faces.of(Face.number(Face.Part.BODY, 4, ""));
-        SheetRows rows = page.rows().next();
-        rows.words(0, chart, faces.of(Face.words(Face.Part.BODY, Tone.QUIET, chart)));
-        rows.words(1, series, faces.of(Face.words(Face.Part.BODY, Tone.PLAIN, series)));
+        SheetRows rows = start(chart, series);
         if (point.on().isPresent() && point.value().isPresent()) {
             double value = point.value().get();
-            rows.day(2, point.on().get(), faces.of(Face.day(Face.Part.BODY))).number(3, value, number);
-            if (point.low() < point.high()) {
-                rows.number(4, point.low(), number)
-                        .number(5, point.high(), number)
-                        .number(6, point.high() - value, number)
-                        .number(7, value - point.low(), number);
-            }
+            rows.day(2, point.on().get(), page.faces().of(Face.day(Face.Part.BODY)))
+                    .number(3, value, number());
+            span(point.low(), value, point.high());
         }
+    }
+
+    private SheetRows start(String chart, String series) {
+        Faces faces = page.faces();
+        return page.rows()
+                .next()
+                .words(0, chart, faces.of(Face.words(Face.Part.BODY, Tone.QUIET, chart)))
+                .words(1, series, faces.of(Face.words(Face.Part.BODY, Tone.PLAIN, series)));
+    }
+
+    private void span(double low, double value, double high) {
+        if (low < high) {
+            page.rows()
+                    .number(4, low, number())
+                    .number(5, high, number())
+                    .number(6, high - value, number())
+                    .number(7, value - low, number());
+        }
+    }
+
+    private int number() {
+        return page.faces().of(Face.number(Face.Part.BODY, 4, ""));
     }
 
     private static Cells cells(String column, int first, int last, Stream<Optional<Double>> values) {

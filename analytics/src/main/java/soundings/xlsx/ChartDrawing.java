@@ -7,6 +7,7 @@ import soundings.notebook.Figures;
 import soundings.notebook.Layer;
 import soundings.xlsx.ChartPart.Along;
 import soundings.xlsx.ChartPart.Pen;
+import soundings.xlsx.ChartPart.Said;
 import soundings.xlsx.ChartPart.Series;
 
 /** A native scatter chart of one panel, bound to cells; dates are numbers with a date format, which every spreadsheet draws alike. */
@@ -51,7 +52,7 @@ final class ChartDrawing {
                 verticals -> new Pen("", 0, "B9C3CA", 0.75, false));
         List<Series> series = new ArrayList<>();
         for (ChartData.Bound one : bound) {
-            series.add(new Series(layer.label(), one, pen, series.isEmpty()));
+            series.add(new Series(layer.label(), one, pen, series.isEmpty() ? Said.IN_KEY : Said.NOWHERE));
         }
         return series;
     }

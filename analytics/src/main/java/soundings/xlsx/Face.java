@@ -23,24 +23,49 @@ record Face(Part part, String format, Tone tone, boolean quoted) {
         return new Face(part, "yyyy-mm-dd", Tone.PLAIN, false);
     }
 
-    /** What a cell is on the page. */
+    /** What a cell is on the page, with the size of its letters in points. */
     enum Part {
-        TITLE,
-        SUBTITLE,
-        HEADING,
-        SUBHEADING,
-        PROSE,
-        FINDING,
-        CAUTION,
-        QUOTE,
-        QUIET,
-        LINK,
-        CAPTION,
-        HEADER,
+        TITLE(16, true),
+        SUBTITLE(Lettering.POINTS, false),
+        HEADING(13, true),
+        SUBHEADING(11, true),
+        PROSE(Lettering.POINTS, false),
+        FINDING(11, true),
+        CAUTION(Lettering.POINTS, false),
+        QUOTE(Lettering.POINTS, false),
+        QUIET(8, false),
+        LINK(Lettering.POINTS, false),
+        CAPTION(Lettering.POINTS, true),
+        HEADER(Lettering.POINTS, true),
         /** Over numbers and days, which stand to the right. */
-        HEADER_RIGHT,
-        BODY,
-        RESULT,
-        ANSWER
+        HEADER_RIGHT(Lettering.POINTS, true),
+        BODY(Lettering.POINTS, false),
+        RESULT(Lettering.POINTS, true),
+        ANSWER(Lettering.POINTS, false);
+
+        private final int points;
+        private final boolean bold;
+
+        Part(int points, boolean bold) {
+            this.points = points;
+            this.bold = bold;
+        }
+
+        int points() {
+            return points;
+        }
+
+        boolean isBold() {
+            return bold;
+        }
+
+        /** What stands above it in points, to part it from what comes before. */
+        double above() {
+            return switch (this) {
+                case HEADING, CAPTION -> 8;
+                case SUBHEADING -> 14;
+                default -> 0;
+            };
+        }
     }
 }

@@ -27,6 +27,7 @@ final class Faces {
 
     Faces(XSSFWorkbook workbook) {
         this.workbook = workbook;
+        Lettering.use(workbook);
     }
 
     /** The style's number in the workbook. */
@@ -47,7 +48,10 @@ final class Faces {
             style.setWrapText(face.part() != Face.Part.TITLE && face.part() != Face.Part.HEADING);
         } else {
             style.setDataFormat(workbook.createDataFormat().getFormat(face.format()));
+        }
+        if (!face.format().isEmpty() || face.part() == Face.Part.HEADER_RIGHT) {
             style.setAlignment(HorizontalAlignment.RIGHT);
+            style.setIndention((short) 1);
         }
         border(style, face.part());
         fill(style, face);
@@ -66,11 +70,8 @@ final class Faces {
             }
             default -> {}
         }
-        if (part == Face.Part.HEADER || part == Face.Part.HEADER_RIGHT || part == Face.Part.SUBHEADING) {
+        if (part == Face.Part.HEADER || part == Face.Part.HEADER_RIGHT || part.above() > 0) {
             style.setVerticalAlignment(VerticalAlignment.BOTTOM);
-        }
-        if (part == Face.Part.HEADER_RIGHT) {
-            style.setAlignment(HorizontalAlignment.RIGHT);
         }
     }
 
@@ -103,8 +104,8 @@ final class Faces {
     }
 
     private XSSFFont font(Face face) {
-        int size = size(face.part());
-        boolean bold = isBold(face);
+        int size = face.part().points();
+        boolean bold = face.part().isBold() || face.tone() == Tone.ACT;
         boolean italic = face.part() == Face.Part.QUOTE || face.tone() == Tone.UNSURE;
         String ink = face.part() == Face.Part.LINK ? RULE : isQuiet(face) ? QUIET : INK;
         return fonts.computeIfAbsent(size + " " + bold + italic + ink, k -> font(size, bold, italic, ink));
@@ -112,28 +113,12 @@ final class Faces {
 
     private XSSFFont font(int size, boolean bold, boolean italic, String ink) {
         XSSFFont font = workbook.createFont();
+        font.setFontName(Lettering.FONT);
         font.setFontHeightInPoints((short) size);
         font.setBold(bold);
         font.setItalic(italic);
         font.setColor(colour(ink));
         return font;
-    }
-
-    private static int size(Face.Part part) {
-        return switch (part) {
-            case TITLE -> 18;
-            case HEADING -> 14;
-            case SUBHEADING, FINDING -> 12;
-            case QUIET -> 9;
-            default -> 11;
-        };
-    }
-
-    private static boolean isBold(Face face) {
-        return switch (face.part()) {
-            case TITLE, HEADING, SUBHEADING, FINDING, CAPTION, HEADER, HEADER_RIGHT, RESULT -> true;
-            default -> face.tone() == Tone.ACT;
-        };
     }
 
     private static boolean isQuiet(Face face) {

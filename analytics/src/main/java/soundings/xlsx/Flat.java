@@ -77,15 +77,15 @@ final class Flat {
     }
 
     private static List<Cell> three(Cell.Range range) {
-        return Stream.of(range.value().mid(), range.value().low(), range.value().high())
-                .<Cell>map(v -> new Cell.Number(v, range.decimals(), range.unit()))
-                .toList();
+        return List.of(
+                new Cell.Number(range.value().mid(), range.decimals(), range.unit()),
+                new Cell.Number(range.value().low(), range.decimals(), ""),
+                new Cell.Number(range.value().high(), range.decimals(), ""));
     }
 
     /** The link stands in a cell of its own: a spreadsheet may not wrap a cell that leads somewhere. */
     static TableItem of(ActionList actions) {
-        List<Column> columns = Stream.of(
-                        "When", "Tank", "What to do", "Why", "How sure", "Take care", "See", "Rests on")
+        List<Column> columns = Stream.of("When", "Tank", "What to do", "Why, and how sure", "See", "Rests on")
                 .map(Column::words)
                 .toList();
         List<Row> rows = actions.entries().stream().map(Flat::row).toList();
@@ -103,12 +103,18 @@ final class Flat {
                                         .collect(Collectors.joining("\n")),
                                 tone,
                                 ""),
-                        Cell.words(String.join("\n", entry.reasons())),
-                        Cell.words(entry.sure()),
-                        Cell.words(entry.caution()),
+                        Cell.words(why(entry)),
                         new Cell.Words(entry.target().isEmpty() ? "" : "evidence", Tone.PLAIN, entry.target()),
                         new Cell.Words(String.join(", ", entry.restsOn()), Tone.QUIET, "")),
                 List.of());
+    }
+
+    private static String why(ActionList.Entry entry) {
+        String sure = entry.sure().isEmpty() ? "" : "How sure: " + entry.sure() + ".";
+        return Stream.of(entry.reasons(), List.of(sure), List.of(entry.caution()))
+                .flatMap(List::stream)
+                .filter(line -> !line.isEmpty())
+                .collect(Collectors.joining("\n"));
     }
 
     /** Tests in units of their own have no axis in common: side by side they are a table. */
@@ -125,10 +131,11 @@ final class Flat {
     }
 
     private static Row row(ChartSpec.RangeChart.Entry e) {
-        Stream<Cell> numbers = Stream.of(
-                        e.level().mid(), e.level().low(), e.level().high(), e.low(), e.high())
-                .map(v -> new Cell.Number(v, e.decimals(), e.unit()));
-        return new Row(Stream.concat(Stream.of(Cell.words(e.label())), numbers).toList(), List.of());
+        Cell level = new Cell.Number(e.level().mid(), e.decimals(), e.unit());
+        Stream<Cell> ends = Stream.of(e.level().low(), e.level().high(), e.low(), e.high())
+                .map(v -> new Cell.Number(v, e.decimals(), ""));
+        return new Row(
+                Stream.concat(Stream.of(Cell.words(e.label()), level), ends).toList(), List.of());
     }
 
     static String header(Column column) {

@@ -2,7 +2,6 @@ package soundings.xlsx;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -11,12 +10,15 @@ import soundings.sheet.CellRef;
 
 /** One sheet being written: its frame, its rows, its column widths, and the links that leave it. */
 final class Page {
+    private static final double GAP = 7;
+
     private final XSSFSheet sheet;
     private final Faces faces;
     private final SheetRows rows = new SheetRows();
     private final List<Integer> widths;
     private final List<Link> links = new ArrayList<>();
     private final DrawingPart drawing = new DrawingPart();
+    private final List<Paper.Together> together = new ArrayList<>();
 
     /** @param widths of the columns, in characters */
     Page(XSSFSheet sheet, Faces faces, List<Integer> widths) {
@@ -52,8 +54,8 @@ final class Page {
         return links;
     }
 
-    int width(int column) {
-        return column < widths.size() ? widths.get(column) : 9;
+    List<Integer> widths() {
+        return widths;
     }
 
     /** How many of the page's columns make up so many characters; all of them where they are fewer. */
@@ -80,21 +82,28 @@ final class Page {
     }
 
     void line(String text, Face.Part part, String target) {
-        rows.next(lines(text, part)).words(0, text, faces.of(Face.words(part, Tone.PLAIN, text)));
-        if (widths.size() > 1) {
-            int row = rows.row();
-            sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, 0, widths.size() - 1));
-        }
+        rows.next(Lettering.height(Lettering.lines(text, fullWidth(), part), part) + part.above())
+                .words(0, text, faces.of(Face.words(part, Tone.PLAIN, text)));
+        merge(0, widths.size());
         link(0, target);
     }
 
-    private int lines(String text, Face.Part part) {
-        return switch (part) {
-            case TITLE, HEADING -> 2;
-            case SUBHEADING, FINDING ->
-                RowHeight.lines(text, fullWidth() / 1.15) + (part == Face.Part.SUBHEADING ? 1 : 0);
-            default -> RowHeight.lines(text, fullWidth());
-        };
+    /** Makes so many cells of the row being written one. */
+    void merge(int column, int columns) {
+        if (columns > 1) {
+            int row = rows.row();
+            sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, column, column + columns - 1));
+        }
+    }
+
+    /** A little room between two things. */
+    void gap() {
+        rows.next(GAP);
+    }
+
+    /** Keeps the rows from {@code first} to {@code last} on one page of paper. */
+    void keepTogether(int first, int last) {
+        together.add(new Paper.Together(first, last));
     }
 
     void link(int column, String target) {
@@ -103,12 +112,13 @@ final class Page {
         }
     }
 
-    /** Made for A4 and as wide as the page; {@code headerRow} is repeated on every page, -1 for none. */
+    /** Made for paper; {@code headerRow} is repeated on every page, -1 for none. */
     void print(XSSFWorkbook workbook, int headerRow) {
-        sheet.getPrintSetup().setLandscape(fullWidth() > 90);
-        sheet.getPrintSetup().setPaperSize(PrintSetup.A4_PAPERSIZE);
-        sheet.setFitToPage(true);
-        sheet.getPrintSetup().setFitHeight((short) 0);
+        Paper paper = Paper.of(fullWidth());
+        paper.applyTo(sheet);
+        if (!together.isEmpty()) {
+            paper.ends(rows.heights(), together).forEach(sheet::setRowBreak);
+        }
         sheet.getFooter().setLeft("&A");
         sheet.getFooter().setRight("&P / &N");
         workbook.setPrintArea(

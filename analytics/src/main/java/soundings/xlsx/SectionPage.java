@@ -19,14 +19,24 @@ final class SectionPage {
     /** A table longer than this is for filtering, not for reading. */
     private static final int LONG_TABLE = 24;
 
-    private static final List<Integer> LEAST_WIDTHS = List.of(16, 16, 14, 14, 14, 14);
-    private static final int CHART_ROWS = 17;
-    private static final int STRIP_ROWS = 8;
-    private static final int CHART_WIDTH = 92;
+    /** Sentences need so many characters across. */
+    private static final int LEAST_WIDTH = 96;
+
+    private static final int SPARE_COLUMN = 12;
+    /** Charts cover so many rows of so many points, and about so many characters across. */
+    private static final int CHART_ROWS = 12;
+
+    private static final int STRIP_ROWS = 6;
+    private static final double CHART_ROW_POINTS = 15;
+    private static final int CHART_WIDTH = 120;
+    /** Of a table its header and its first rows stand together. */
+    private static final int TOGETHER_ROWS = 3;
 
     private final Page page;
     private final Pages pages;
     private final ChartData charts;
+    /** The first row of what is being written that belongs together in print. */
+    private int from;
 
     private SectionPage(Page page, Pages pages, ChartData charts) {
         this.page = page;
@@ -51,13 +61,9 @@ final class SectionPage {
                 .flatMap(s -> s.items().stream())
                 .flatMap(i -> shortTable(i).stream())
                 .toList();
-        List<Integer> widths = new ArrayList<>(TableRows.widths(tables));
-        for (int c = 0; c < LEAST_WIDTHS.size(); c++) {
-            if (c >= widths.size()) {
-                widths.add(LEAST_WIDTHS.get(c));
-            } else if (c < 2) {
-                widths.set(c, Math.max(LEAST_WIDTHS.get(c), widths.get(c)));
-            }
+        List<Integer> widths = new ArrayList<>(ColumnWidths.of(tables));
+        while (widths.stream().mapToInt(Integer::intValue).sum() < LEAST_WIDTH) {
+            widths.add(SPARE_COLUMN);
         }
         return widths;
     }
@@ -86,19 +92,23 @@ final class SectionPage {
     }
 
     private void section(Section section) {
-        if (page.rows().row() >= 0) {
-            page.rows().next();
-        }
+        from = page.rows().rowCount();
         page.line(section.heading(), section.depth() == 2 ? Face.Part.HEADING : Face.Part.SUBHEADING);
         pages.standsHere(section.id(), page);
         section.items().forEach(this::item);
+        page.keepTogether(from, page.rows().row());
     }
 
     private void item(Item item) {
-        boolean done = item.match(this::prose, this::table, this::chart, this::working, this::actions);
-        assert done;
+        boolean whole = item.match(this::prose, this::table, this::chart, this::working, this::actions);
         if (!item.restsOn().isEmpty()) {
+            int last = page.rows().row();
             page.line("Rests on " + String.join(", ", item.restsOn()), Face.Part.QUIET);
+            page.keepTogether(last, page.rows().row());
+        }
+        if (whole) {
+            page.keepTogether(from, page.rows().row());
+            from = page.rows().rowCount();
         }
     }
 
@@ -113,7 +123,7 @@ final class SectionPage {
                     .orElse("");
             page.line(before(block.kind(), number) + block.text(), part(block.kind()), target);
         }
-        return true;
+        return false;
     }
 
     private static String before(Prose.Kind kind, int number) {
@@ -139,19 +149,20 @@ final class SectionPage {
 
     private boolean leadTo(String caption, String id) {
         page.line("\u2192 " + caption, Face.Part.LINK, id);
-        return true;
+        return false;
     }
 
     private boolean put(TableItem flat) {
-        page.rows().next();
         if (!flat.caption().isEmpty()) {
             page.line(flat.caption(), Face.Part.CAPTION);
             pages.standsHere(flat.id(), page);
         }
         if (!flat.rows().isEmpty()) {
-            TableRows.write(page, flat);
+            int header = TableRows.write(page, flat);
+            page.keepTogether(from, Math.min(page.rows().row(), header + TOGETHER_ROWS));
+            from = page.rows().rowCount();
         }
-        return true;
+        return false;
     }
 
     private boolean actions(ActionList actions) {
@@ -159,7 +170,7 @@ final class SectionPage {
         if (actions.entries().isEmpty()) {
             page.line(actions.instead(), Face.Part.PROSE);
         }
-        return true;
+        return false;
     }
 
     private boolean working(WorkingItem working) {
@@ -168,11 +179,25 @@ final class SectionPage {
     }
 
     private boolean chart(ChartItem item) {
-        return item.spec().match(time -> chart(time), range -> put(Flat.of(range, item.restsOn())), spark -> true);
+        return item.spec().match(this::chart, range -> chart(range, item.restsOn()), spark -> false);
+    }
+
+    /** Each test's place within its own range as a chart, then the figures. */
+    private boolean chart(ChartSpec.RangeChart chart, List<String> restsOn) {
+        page.gap();
+        page.line(chart.finding(), Face.Part.PROSE);
+        page.drawing()
+                .add(
+                        room(2 + chart.entries().size()),
+                        new DrawingPart.Told(chart.title(), chart.finding()),
+                        RangeDrawing.of(chart, charts));
+        page.keepTogether(from, page.rows().row());
+        from = page.rows().rowCount();
+        return put(Flat.of(chart, restsOn));
     }
 
     private boolean chart(ChartSpec.TimeChart chart) {
-        page.rows().next();
+        page.gap();
         pages.standsHere(chart.id(), page);
         page.line(chart.finding(), Face.Part.PROSE);
         draw(chart, chart.panel(), CHART_ROWS);
@@ -187,7 +212,9 @@ final class SectionPage {
     /** Leaves rows free and gives the frame that covers them. */
     private DrawingPart.Room room(int rows) {
         int first = page.rows().rowCount();
-        page.rows().skip(rows);
+        for (int i = 0; i < rows; i++) {
+            page.rows().next(CHART_ROW_POINTS);
+        }
         return new DrawingPart.Room(first, first + rows, page.columnsFor(CHART_WIDTH));
     }
 

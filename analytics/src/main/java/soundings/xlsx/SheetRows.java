@@ -2,7 +2,10 @@ package soundings.xlsx;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import soundings.quantity.Finite;
 import soundings.sheet.CellRef;
 
@@ -14,10 +17,14 @@ final class SheetRows {
     /** Day 0 of the 1900 date system for every date after its leap-year flaw, ECMA-376 part 1, 18.17.4.1. */
     private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
 
+    /** {@code _x0041_} in a text would be read as the letter A: ST_Xstring, ECMA-376 part 1, 22.9.2.19. */
+    private static final Pattern ESCAPE = Pattern.compile("_(?=x[0-9A-Fa-f]{4}_)");
+
     private final StringBuilder xml = new StringBuilder(4096);
     private int row = -1;
     private boolean open;
     private int columns = 1;
+    private final List<Double> heights = new ArrayList<>();
 
     static double serial(LocalDate day) {
         return ChronoUnit.DAYS.between(DAY_ZERO, day);
@@ -41,27 +48,27 @@ final class SheetRows {
         return columns;
     }
 
+    /** The heights of all rows so far, in points. */
+    List<Double> heights() {
+        return List.copyOf(heights);
+    }
+
+    /** A row of one line. */
     SheetRows next() {
-        return begin("");
+        return next(Lettering.height(1, Face.Part.BODY));
     }
 
-    /** A row as high as so many lines of text. */
-    SheetRows next(int lines) {
-        return begin(" ht=\"" + RowHeight.points(lines) + "\" customHeight=\"1\"");
-    }
-
-    private SheetRows begin(String attributes) {
+    /** A row of that height, in points. */
+    SheetRows next(double height) {
         end();
         row++;
-        xml.append("<row r=\"").append(row + 1).append('"').append(attributes).append('>');
+        heights.add(height);
+        xml.append("<row r=\"")
+                .append(row + 1)
+                .append("\" ht=\"")
+                .append(height)
+                .append("\" customHeight=\"1\">");
         open = true;
-        return this;
-    }
-
-    /** Leaves rows empty. */
-    SheetRows skip(int rows) {
-        end();
-        row += rows;
         return this;
     }
 
@@ -72,7 +79,7 @@ final class SheetRows {
         String space =
                 text.strip().length() == text.length() && text.indexOf('\n') < 0 ? "" : " xml:space=\"preserve\"";
         cell(column, style).append(" t=\"inlineStr\"><is><t").append(space).append('>');
-        escape(CellText.holdable(text));
+        Tags.escape(xml, ESCAPE.matcher(CellText.holdable(text)).replaceAll("_x005F_"));
         xml.append("</t></is></c>");
         return this;
     }
@@ -89,7 +96,7 @@ final class SheetRows {
     /** A formula with the value we worked out ourselves, shown until somebody recalculates. */
     SheetRows formula(int column, Arithmetic.Formula formula, double value, int style) {
         cell(column, style).append("><f>");
-        escape(formula.text());
+        Tags.escape(xml, formula.text());
         xml.append("</f><v>").append(Finite.checked(value)).append("</v></c>");
         return this;
     }
@@ -107,28 +114,6 @@ final class SheetRows {
                 .append("\" s=\"")
                 .append(style)
                 .append('"');
-    }
-
-    private void escape(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            switch (c) {
-                case '<' -> xml.append("&lt;");
-                case '>' -> xml.append("&gt;");
-                case '&' -> xml.append("&amp;");
-                case '\r' -> xml.append("&#13;");
-                case '_' -> xml.append(startsEscape(text, i) ? "_x005F_" : "_");
-                default -> xml.append(c);
-            }
-        }
-    }
-
-    /** {@code _x0041_} in a text would be read as the letter A: ST_Xstring, ECMA-376 part 1, 22.9.2.19. */
-    private static boolean startsEscape(String text, int at) {
-        return text.length() >= at + 7
-                && text.charAt(at + 1) == 'x'
-                && text.charAt(at + 6) == '_'
-                && text.substring(at + 2, at + 6).chars().allMatch(c -> Character.digit(c, 16) >= 0);
     }
 
     private void end() {

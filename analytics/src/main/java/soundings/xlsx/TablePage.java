@@ -10,7 +10,7 @@ final class TablePage {
 
     static void write(Pages pages, String name, TableItem table) {
         TableItem flat = Flat.of(table);
-        Page page = pages.add(name, TableRows.widths(List.of(flat)));
+        Page page = pages.add(name, ColumnWidths.of(List.of(flat)));
         page.line(table.caption(), Face.Part.SUBHEADING);
         pages.standsHere(table.id(), page);
         if (!table.restsOn().isEmpty()) {

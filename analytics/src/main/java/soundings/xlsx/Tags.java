@@ -36,7 +36,7 @@ final class Tags {
 
     Tags text(String name, String text) {
         xml.append('<').append(name).append('>');
-        escape(CellText.holdable(text));
+        escape(xml, CellText.holdable(text));
         xml.append("</").append(name).append('>');
         return this;
     }
@@ -50,13 +50,14 @@ final class Tags {
         xml.append('<').append(name);
         for (int i = 0; i < attributes.length; i += 2) {
             xml.append(' ').append(attributes[i]).append("=\"");
-            escape(CellText.holdable(attributes[i + 1]));
+            escape(xml, CellText.holdable(attributes[i + 1]));
             xml.append('"');
         }
         return xml;
     }
 
-    private void escape(String text) {
+    /** Text as the content of an element or of an attribute, its line ends kept as they are. */
+    static void escape(StringBuilder xml, String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             switch (c) {

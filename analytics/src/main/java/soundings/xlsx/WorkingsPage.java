@@ -11,7 +11,7 @@ import soundings.notebook.WorkingItem;
 /** Every working on one sheet, step by step; a step that follows from others is a formula over their cells. */
 final class WorkingsPage {
     private static final List<String> HEADERS = List.of("What", "Value", "Unit", "How", "From");
-    private static final List<Integer> WIDTHS = List.of(44, 14, 16, 56, 34);
+    private static final List<Integer> WIDTHS = List.of(36, 13, 14, 42, 24);
 
     private final Page page;
     private final Faces faces;
@@ -62,7 +62,7 @@ final class WorkingsPage {
         Optional<Arithmetic.Formula> formula =
                 line.formula().isBlank() ? Optional.empty() : Arithmetic.of(line.formula(), names, line.value());
         String how = inWords(line.formula(), labels);
-        SheetRows rows = page.rows().next(height(line, how));
+        SheetRows rows = page.rows().next(Lettering.height(lines(line, how), Face.Part.BODY));
         words(0, line.label(), Tone.PLAIN);
         Face.Part part = line.formula().isBlank() ? Face.Part.BODY : Face.Part.RESULT;
         int style = faces.of(Face.number(part, line.decimals(), ""));
@@ -76,10 +76,10 @@ final class WorkingsPage {
         words(4, line.from(), Tone.QUIET);
     }
 
-    private static int height(WorkingItem.Line line, String how) {
+    private static int lines(WorkingItem.Line line, String how) {
         return Math.max(
-                RowHeight.lines(line.label(), WIDTHS.get(0)),
-                Math.max(RowHeight.lines(how, WIDTHS.get(3)), RowHeight.lines(line.from(), WIDTHS.get(4))));
+                Lettering.lines(line.label(), WIDTHS.get(0)),
+                Math.max(Lettering.lines(how, WIDTHS.get(3)), Lettering.lines(line.from(), WIDTHS.get(4))));
     }
 
     private void words(int column, String text, Tone tone) {

@@ -35,7 +35,7 @@ final class SampleReport {
         List<Section> sections = new ArrayList<>();
         sections.add(new Section("month", "This month", 2, List.of(finding(), actions(), overview())));
         for (String tank : tanks) {
-            sections.add(new Section("tank-" + tank, tank, 2, List.of(prose())));
+            sections.add(new Section("tank-" + tank, tank, 2, List.of(prose(), ranges("ranges-" + tank))));
             sections.add(new Section(
                     "alk-" + tank, "Alkalinity", 3, List.of(chart("alk-chart-" + tank), working("w-" + tank))));
         }
@@ -166,6 +166,20 @@ final class SampleReport {
                         panel,
                         Optional.of(doses)),
                 List.of("Tests!D2:D98"));
+    }
+
+    static ChartItem ranges(String id) {
+        return new ChartItem(
+                new ChartSpec.RangeChart(
+                        id,
+                        "Long tank: each test against its range",
+                        "1 of 2 tests lies inside its range; outside: alkalinity below.",
+                        List.of(
+                                new ChartSpec.RangeChart.Entry(
+                                        "Alkalinity", "dKH", 2, new Interval(6.5, 6.4, 6.7), 7, 9, ""),
+                                new ChartSpec.RangeChart.Entry(
+                                        "Calcium", "mg/L", 0, new Interval(430, 410, 445), 400, 450, ""))),
+                List.of());
     }
 
     private static Layer.Mark mark(LocalDate on, double value) {

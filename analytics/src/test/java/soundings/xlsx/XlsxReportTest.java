@@ -86,7 +86,7 @@ class XlsxReportTest {
         assertThat(sheet.getPaneInformation().getHorizontalSplitTopRow()).isEqualTo((short) (header + 1));
         assertThat(sheet.getCTWorksheet().getAutoFilter().getRef()).isEqualTo("A2:H42");
         assertThat(sheet.getRepeatingRows().getFirstRow()).isEqualTo(header);
-        assertThat(sheet.getFitToPage()).isTrue();
+        assertThat(sheet.getPrintSetup().getScale()).isBetween((short) 60, (short) 100);
         assertThat(workbook.getPrintArea(workbook.getSheetIndex(sheet))).endsWith("$A$1:$H$42");
     }
 
@@ -147,11 +147,11 @@ class XlsxReportTest {
 
     @Test
     void a_chart_is_native_bound_to_cells_and_says_what_it_shows() {
-        XSSFChart chart = charts("Long tank").get(0);
+        XSSFChart chart = charts("Long tank").get(1);
         var frame = workbook.getSheet("Long tank")
                 .getDrawingPatriarch()
                 .getCTDrawing()
-                .getTwoCellAnchorArray(0)
+                .getTwoCellAnchorArray(1)
                 .getGraphicFrame()
                 .getNvGraphicFramePr()
                 .getCNvPr();
@@ -169,7 +169,7 @@ class XlsxReportTest {
     @Test
     void the_cells_a_chart_is_bound_to_hold_what_it_shows() {
         for (var series : charts("Long tank")
-                .get(0)
+                .get(1)
                 .getCTChart()
                 .getPlotArea()
                 .getScatterChartArray(0)
@@ -186,10 +186,43 @@ class XlsxReportTest {
     }
 
     @Test
+    void tests_against_their_ranges_are_a_native_chart_of_dots_with_their_intervals() {
+        var frame = workbook.getSheet("Long tank")
+                .getDrawingPatriarch()
+                .getCTDrawing()
+                .getTwoCellAnchorArray(0)
+                .getGraphicFrame()
+                .getNvGraphicFramePr()
+                .getCNvPr();
+        var series = charts("Long tank").get(0).getCTChart().getPlotArea().getScatterChartArray(0);
+        var calcium = series.getSerArray(5);
+
+        assertThat(frame.getDescr()).startsWith("1 of 2 tests lies inside its range");
+        assertThat(series.sizeOfSerArray()).isEqualTo(6);
+        assertThat(calcium.getTx().getV()).isEqualTo("Calcium 430 mg/L");
+        // 430 lies at 60 hundredths of 400 to 450, its interval from 20 to 90.
+        assertThat(number(calcium.getXVal().getNumRef())).isEqualTo(60);
+        assertThat(number(calcium.getErrBarsArray(0).getPlus().getNumRef())).isEqualTo(30);
+        assertThat(number(calcium.getErrBarsArray(0).getMinus().getNumRef())).isEqualTo(40);
+        assertThat(calcium.getErrBarsArray(0).getErrDir().getVal()).hasToString("x");
+    }
+
+    /** The one number bound, as the workbook's cell has it. */
+    private static double number(org.openxmlformats.schemas.drawingml.x2006.chart.CTNumRef bound) {
+        var cell = new org.apache.poi.ss.util.CellReference(bound.getF().replaceAll(":.*", ""));
+        double value = workbook.getSheet("Chart data")
+                .getRow(cell.getRow())
+                .getCell(cell.getCol())
+                .getNumericCellValue();
+        assertThat(Double.parseDouble(bound.getNumCache().getPtArray(0).getV())).isEqualTo(value);
+        return value;
+    }
+
+    @Test
     void markers_have_a_size_that_a_spreadsheet_can_read() {
         charts("Long tank")
                 .forEach(chart -> assertThat(chart.getCTChart().xmlText()).doesNotContain("val=\"\""));
-        assertThat(charts("Long tank").get(0).getCTChart().xmlText()).contains("<c:size val=\"5\"/>");
+        assertThat(charts("Long tank").get(1).getCTChart().xmlText()).contains("<c:size val=\"5\"/>");
     }
 
     @Test
