@@ -1,5 +1,6 @@
 package soundings.advice;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -43,7 +44,7 @@ final class Actions {
                     .ifPresent(m -> {
                         Dangers.of(m, j).ifPresent(actions::add);
                         Tests.of(m, j).ifPresent(actions::add);
-                        Watching.of(m, j, isSaid(j, doses)).ifPresent(actions::add);
+                        Watching.of(m, j, said(j, doses)).ifPresent(actions::add);
                     });
         }
         doses.forEach(r -> Optional.ofNullable(
@@ -60,9 +61,11 @@ final class Actions {
         return ranked(actions);
     }
 
-    private static boolean isSaid(Judgement j, List<Recommendation> doses) {
+    /** The advice on the dose of what is judged. */
+    private static Optional<Recommendation> said(Judgement j, List<Recommendation> doses) {
         return doses.stream()
-                .anyMatch(r -> r.tank().equals(j.tank()) && r.parameter().equals(j.parameter()));
+                .filter(r -> r.tank().equals(j.tank()) && r.parameter().equals(j.parameter()))
+                .findFirst();
     }
 
     private static boolean isWithheld(Matter m, List<Recommendation> doses) {
@@ -86,10 +89,12 @@ final class Actions {
         if (r.withheld().isPresent()) {
             return Optional.of(withheld(r, r.withheld().get()));
         }
-        return r.isChange() ? Optional.of(dose(r, matter.scale(), all)) : Optional.empty();
+        return r.isChange() ? Optional.of(dose(r, matter, all)) : Optional.empty();
     }
 
-    private static Action dose(Recommendation r, Scale scale, List<Recommendation> all) {
+    private static Action dose(Recommendation r, Matter matter, List<Recommendation> all) {
+        Scale scale = matter.scale();
+        LocalDate asOf = matter.asOf();
         double leaves = r.outlook().map(o -> o.leavesUnchanged()).orElse(0.0);
         boolean soon = r.correction().isPresent() || r.pause().isPresent() || leaves >= Judging.SURE;
         return new Action(
@@ -97,11 +102,11 @@ final class Actions {
                 r.tank(),
                 Optional.of(r.parameter()),
                 order(r, scale),
-                steps(r),
+                steps(r, scale, asOf),
                 Stream.concat(r.why().stream().limit(FIRST_REASONS), Watching.order(r, all).stream())
                         .toList(),
                 Math.max(leaves, 0.9),
-                Cautions.of(r.parameter()),
+                r.pause().map(p -> Cautions.ofPause(p, scale)).orElseGet(() -> Cautions.of(r.parameter())),
                 r.restsOn());
     }
 
@@ -130,18 +135,20 @@ final class Actions {
         return meanwhile + " until " + Phrases.name(r.parameter()) + " tests at " + Phrases.level(pause.goal(), scale);
     }
 
-    private static List<String> steps(Recommendation r) {
+    private static List<String> steps(Recommendation r, Scale scale, LocalDate asOf) {
         List<String> steps = new ArrayList<>();
-        r.pause().ifPresent(p -> steps.addAll(List.of(waiting(p), after(r))));
+        r.pause().ifPresent(p -> steps.addAll(List.of(waiting(p, scale, asOf), after(r))));
         r.correction().ifPresent(c -> steps.add(correction(r, c)));
         return steps;
     }
 
-    private static String waiting(Pause pause) {
-        return "That takes about " + Phrases.days(pause.wholeDays()) + " ("
+    /** How fast it falls, and until when. */
+    private static String waiting(Pause pause, Scale scale, LocalDate asOf) {
+        double falls = scale.change(pause.fallPerDay(), pause.goal());
+        return "It falls by about " + Phrases.small(falls) + Phrases.unit(scale) + " a day and is there about "
+                + asOf.plusDays(pause.wholeDays()) + ", in " + Phrases.days(pause.wholeDays()) + " ("
                 + Math.round(pause.days().low()) + " to "
-                + Math.round(pause.days().high()) + "); test it in "
-                + Phrases.days(pause.testIn());
+                + Math.round(pause.days().high()) + "); test it on " + asOf.plusDays(pause.testIn());
     }
 
     private static String after(Recommendation r) {

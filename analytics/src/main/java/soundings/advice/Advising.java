@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import soundings.chemistry.Parameter;
@@ -24,11 +25,12 @@ public final class Advising {
         List<Judgement> judgements = new ArrayList<>();
         List<Recommendation> doses = new ArrayList<>();
         for (Matter matter : matters) {
-            Judgement judgement = Judging.of(matter);
+            Dosing.Asked asked = Dosing.asked(matter);
+            Judgement judgement = Judging.of(matter, asked.sum());
             if (matter.tank().findSeries(matter.parameter()).isPresent()) {
                 judgements.add(judgement);
             }
-            Dosing.of(matter, judgement).ifPresent(doses::add);
+            Dosing.of(matter, asked, judgement).ifPresent(doses::add);
         }
         List<Supply> supplies = Supplies.of(history, doses, reference);
         return new Advice(
@@ -44,9 +46,14 @@ public final class Advising {
     /** The doses alone, for what was advised at an earlier day. */
     public static Advice dosesOf(History history, Estimates estimates, Reference reference) {
         List<Recommendation> doses = matters(history, estimates, reference).stream()
-                .flatMap(m -> Dosing.of(m, Judging.of(m)).stream())
+                .flatMap(m -> dose(m).stream())
                 .toList();
         return new Advice(List.of(), doses);
+    }
+
+    private static Optional<Recommendation> dose(Matter matter) {
+        Dosing.Asked asked = Dosing.asked(matter);
+        return Dosing.of(matter, asked, Judging.of(matter, asked.sum()));
     }
 
     private static List<Matter> matters(History history, Estimates estimates, Reference reference) {

@@ -1,6 +1,7 @@
 package soundings.advice;
 
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Scale;
 
 /** What to mind when handling or giving something; the usual cautions, which take the place of no label, rule or vet. */
 final class Cautions {
@@ -20,6 +21,14 @@ final class Cautions {
                 ? "Give it slowly where the water moves fast, apart from calcium; strong solutions of carbonate or hydroxide burn "
                         + "skin and eyes"
                 : "";
+    }
+
+    /** A level that is let fall: nothing strong is handled, but too fast a fall harms as well. */
+    static String ofPause(Recommendation.Pause pause, Scale scale) {
+        return "It should not fall by more than " + Phrases.small(scale.change(pause.mostPerDay(), pause.goal()))
+                + Phrases.unit(scale)
+                + " a day: where a test shows it does, give a part of the dose again. Watch the animals "
+                + "meanwhile";
     }
 
     static String poison() {

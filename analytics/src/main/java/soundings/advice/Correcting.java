@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import soundings.advice.Recommendation.Correction;
 import soundings.chemistry.TargetRange;
+import soundings.quantity.Interval;
 
 /** A level out of its range brought back to the middle: a dose split over days. */
 final class Correcting {
@@ -30,6 +31,12 @@ final class Correcting {
         working.given("days", "days, rounded up", days, "d", "");
         working.worked("correction_a_day", "mL a day besides the daily dose", "mL/d", "correction / days");
         return Optional.of(new Correction(ml, days, ml * sum.feed().delivered()));
+    }
+
+    /** By how much a level that is likelier below its range than not is to be raised to its middle, canonical unit; else 0. */
+    static double lift(Sum sum, TargetRange target) {
+        Interval level = sum.estimate().level();
+        return Odds.below(level, target.low()) > LIKELY ? (target.low() + target.high()) / 2 - level.mid() : 0;
     }
 
     static void gap(Sum sum, TargetRange target) {

@@ -26,17 +26,50 @@ final class Dosing {
 
     private Dosing() {}
 
-    /** One for the additive that carries the parameter; none where nothing is dosed and nothing needs to be. */
-    static Optional<Recommendation> of(Matter matter, Judgement judgement) {
-        Parameter.Kind kind = matter.parameter().kind();
-        if (!matter.parameter().balances() || kind == Parameter.Kind.TOXIN) {
-            return Optional.empty();
-        }
-        List<Feed> feeds = Feeds.all(matter);
+    /**
+     * What there is to ask of one test's dose.
+     *
+     * @param feed the additive that carries it; empty where none does
+     * @param refusal why no dose can be worked out
+     * @param sum what a dose is worked out from, where it can be
+     */
+    record Asked(Optional<Feed> feed, Optional<Withheld> refusal, Optional<Sum> sum) {
+        private static final Asked NOTHING = new Asked(Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    static Asked asked(Matter matter) {
+        boolean dosed = matter.parameter().balances() && matter.parameter().kind() != Parameter.Kind.TOXIN;
+        List<Feed> feeds = dosed ? Feeds.all(matter) : List.of();
         return feeds.stream()
                 .findFirst()
+                .map(feed -> asked(matter, feed, others(feeds, matter)))
+                .orElse(Asked.NOTHING);
+    }
+
+    private static Asked asked(Matter matter, Feed feed, OptionalDouble others) {
+        Optional<Withheld> refusal = Refusals.of(matter, feed);
+        Optional<Interval> use = matter.estimate().flatMap(Estimate::use);
+        if (refusal.isPresent() || use.isEmpty() || others.isEmpty()) {
+            return new Asked(Optional.of(feed), refusal.or(() -> unknownBesides(matter)), Optional.empty());
+        }
+        Sum sum = new Sum(matter, feed, matter.estimate().orElseThrow(), use.get(), others.getAsDouble());
+        return new Asked(Optional.of(feed), Optional.empty(), Optional.of(sum));
+    }
+
+    private static Optional<Withheld> unknownBesides(Matter matter) {
+        return Optional.of(new Withheld(
+                Recommendation.Reason.STRENGTH_UNKNOWN,
+                "an additive of unknown strength goes in as well",
+                "Enter the strength of every additive that raises " + Phrases.name(matter.parameter())));
+    }
+
+    /** One for the additive that carries the parameter; none where nothing is dosed and nothing needs to be. */
+    static Optional<Recommendation> of(Matter matter, Asked asked, Judgement judgement) {
+        return asked.feed()
                 .filter(f -> f.isOn() || isWanted(judgement))
-                .map(f -> recommendation(matter, f, others(feeds, matter)));
+                .map(f -> asked.sum()
+                        .map(sum -> proposal(sum, judgement))
+                        .orElseGet(() -> withheld(matter, f, asked.refusal().orElseThrow())));
     }
 
     private static boolean isWanted(Judgement judgement) {
@@ -51,22 +84,6 @@ final class Dosing {
                         .mapToDouble(f -> f.risePerDay(matter.tank().litres().orElse(1)))
                         .sum())
                 : OptionalDouble.empty();
-    }
-
-    private static Recommendation recommendation(Matter matter, Feed feed, OptionalDouble others) {
-        Optional<Withheld> refusal = Refusals.of(matter, feed);
-        Optional<Interval> use = matter.estimate().flatMap(Estimate::use);
-        if (refusal.isPresent() || use.isEmpty() || others.isEmpty()) {
-            return withheld(
-                    matter,
-                    feed,
-                    refusal.orElseGet(() -> new Withheld(
-                            Recommendation.Reason.STRENGTH_UNKNOWN,
-                            "an additive of unknown strength goes in as well",
-                            "Enter the strength of every additive that raises " + Phrases.name(matter.parameter()))));
-        }
-        Sum sum = new Sum(matter, feed, matter.estimate().orElseThrow(), use.get(), others.getAsDouble());
-        return proposal(sum);
     }
 
     private static Recommendation withheld(Matter matter, Feed feed, Withheld why) {
@@ -93,16 +110,20 @@ final class Dosing {
         return cells;
     }
 
-    private static Recommendation proposal(Sum sum) {
+    /** Nothing is changed on a verdict that is not told yet, nor on one that nothing is amiss. */
+    private static Recommendation proposal(Sum sum, Judgement judgement) {
         Interval keeps = sum.keeps();
+        boolean told = judgement.verdict() != Verdict.CANNOT_TELL && judgement.verdict() != Verdict.STEADY;
         Optional<TargetRange> target = sum.matter().target();
-        Optional<Correction> correction = target.flatMap(t -> Correcting.of(sum, t));
-        Optional<Pause> pause = target.flatMap(t -> Pausing.of(sum, t));
-        boolean proposes = proposes(sum, keeps)
-                || target.map(t -> helps(sum, keeps, correction, t)).orElse(false);
-        List<String> why = reasons(sum, keeps, proposes);
-        target.ifPresent(t -> why.addAll(Correcting.words(sum, t, correction)));
-        target.flatMap(t -> Pausing.words(sum, t, pause)).ifPresent(why::add);
+        Optional<TargetRange> toMeet = target.filter(t -> told);
+        Optional<Correction> correction = toMeet.flatMap(t -> Correcting.of(sum, t));
+        Optional<Pause> pause = toMeet.flatMap(t -> Pausing.of(sum, t));
+        boolean proposes = told
+                && (matters(sum)
+                        || toMeet.map(t -> helps(sum, keeps, correction, t)).orElse(false));
+        List<String> why = reasons(sum, judgement, proposes);
+        toMeet.ifPresent(t -> why.addAll(Correcting.words(sum, t, correction)));
+        toMeet.flatMap(t -> Pausing.words(sum, t, pause)).ifPresent(why::add);
         sum.estimate().caveats().forEach(why::add);
         double then = proposes ? keeps.mid() : sum.feed().presentMlPerDay();
         return new Recommendation(
@@ -120,13 +141,34 @@ final class Dosing {
                 pause);
     }
 
-    /** Only where the difference is certain and matters: a dose called wrong by a hair is left as it is. */
-    private static boolean proposes(Sum sum, Interval keeps) {
+    /**
+     * Only where the difference is certain and matters: a dose called wrong by a hair is left as it is, and so is one that the usual
+     * water changes make up for.
+     */
+    static boolean matters(Sum sum) {
+        return isOutside(sum, sum.keeps()) && isOfWeight(sum) && moves(sum, shift(sum));
+    }
+
+    /** What the difference in dose alone does to the level in the days ahead. */
+    private static double shift(Sum sum) {
+        return (sum.feed().presentMlPerDay() - sum.keeps().mid()) * sum.risePerMl() * Judging.DAYS_AHEAD;
+    }
+
+    private static boolean isOfWeight(Sum sum) {
         double width = sum.matter().target().map(t -> t.high() - t.low()).orElse(0.0);
-        double shift = Math.abs(keeps.mid() - sum.feed().presentMlPerDay()) * sum.risePerMl() * Judging.DAYS_AHEAD;
-        return isOutside(sum, keeps)
-                && shift > 0
-                && (shift >= SHARE_OF_RANGE * width || difference(sum, keeps) >= HAIR);
+        double shift = Math.abs(shift(sum));
+        return shift > 0 && (shift >= SHARE_OF_RANGE * width || difference(sum, sum.keeps()) >= HAIR);
+    }
+
+    /** Whether the days ahead, water changes among them, take the level at least half as far from where it is to be. */
+    private static boolean moves(Sum sum, double shift) {
+        double lift = sum.matter().target().map(t -> Correcting.lift(sum, t)).orElse(0.0);
+        List<Estimate.Day> days = sum.estimate().aheadWith(0, lift, 1);
+        double from = sum.estimate().level().mid() + lift;
+        double moved =
+                days.isEmpty() ? shift : days.get(days.size() - 1).level().mid() - from;
+        double asFar = shift < 0 ? Math.min(-shift, from) : shift;
+        return moved * Math.signum(shift) >= LIKELY * asFar;
     }
 
     private static boolean isOutside(Sum sum, Interval keeps) {
@@ -164,7 +206,8 @@ final class Dosing {
         return sum.estimate().aheadWith(more, (meanwhile - more) * days, days);
     }
 
-    private static List<String> reasons(Sum sum, Interval keeps, boolean proposes) {
+    private static List<String> reasons(Sum sum, Judgement judgement, boolean proposes) {
+        Interval keeps = sum.keeps();
         List<String> why = new ArrayList<>();
         why.add("the use is "
                 + Phrases.rate(
@@ -176,13 +219,23 @@ final class Dosing {
         sum.matter().target().ifPresent(t -> why.add(leaving(sum.estimate(), t)));
         sum.estimate().course().usualChange().ifPresent(c -> why.add(usual(c)));
         if (!proposes) {
-            why.add(
-                    isOutside(sum, keeps)
-                            ? "no other dose is proposed: the difference of " + Phrases.percent(difference(sum, keeps))
-                                    + " is too little to matter"
-                            : "no other dose is proposed: the present one may well be right");
+            why.add("no other dose is proposed" + notProposed(sum, judgement));
         }
         return why;
+    }
+
+    private static String notProposed(Sum sum, Judgement judgement) {
+        Interval keeps = sum.keeps();
+        if (judgement.verdict() == Verdict.CANNOT_TELL) {
+            return " yet: it cannot be told whether the present one will do" + Tests.days(judgement);
+        }
+        if (!isOutside(sum, keeps)) {
+            return ": the present one may well be right";
+        }
+        String by = Phrases.percent(difference(sum, keeps));
+        return isOfWeight(sum)
+                ? ": the difference of " + by + " is made up for by the usual water changes"
+                : ": the difference of " + by + " is too little to matter";
     }
 
     private static String usual(UsualChange c) {

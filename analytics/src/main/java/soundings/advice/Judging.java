@@ -20,6 +20,7 @@ final class Judging {
     private static final double SHARE_OF_RANGE = 0.25;
 
     private static final double STAYS = 0.95;
+    private static final double LIKELY = 0.5;
 
     static final int DAYS_AHEAD = 30;
 
@@ -28,11 +29,12 @@ final class Judging {
 
     private Judging() {}
 
-    static Judgement of(Matter matter) {
+    /** @param dose what the dose of it is worked out from, where it can be */
+    static Judgement of(Matter matter, Optional<Sum> dose) {
         Optional<Estimate> estimate = matter.estimate().filter(e -> !matter.isStale());
         return byPoison(matter)
                 .or(() -> noneFound(matter))
-                .or(() -> estimate.map(e -> byEstimate(matter, e)))
+                .or(() -> estimate.map(e -> byEstimate(matter, e, dose)))
                 .or(() -> byLastReading(matter))
                 .orElseGet(() -> cannotTell(matter));
     }
@@ -103,17 +105,17 @@ final class Judging {
         return Math.max(kit, Math.abs(reading.amount().about()) * (condition ? 0.005 : 0.05));
     }
 
-    private static Judgement byEstimate(Matter matter, Estimate estimate) {
+    private static Judgement byEstimate(Matter matter, Estimate estimate, Optional<Sum> dose) {
         return matter.target()
-                .map(target -> againstRange(matter, estimate, target))
+                .map(target -> againstRange(matter, estimate, target, dose))
                 .orElseGet(() -> withoutRange(matter, estimate));
     }
 
-    private static Judgement againstRange(Matter matter, Estimate estimate, TargetRange target) {
+    private static Judgement againstRange(Matter matter, Estimate estimate, TargetRange target, Optional<Sum> dose) {
+        boolean dosed = Feeds.isDosed(matter);
         Chances chances = Chances.of(estimate, target);
-        Ruling ruling = ruling(chances, Feeds.isDosed(matter));
+        Ruling ruling = dose.flatMap(sum -> byDose(sum, chances)).orElseGet(() -> ruling(chances, dosed));
         boolean open = ruling.verdict() == Verdict.CANNOT_TELL;
-        double width = target.high() - target.low();
         return new Judgement(
                 matter.tank().tank(),
                 matter.parameter(),
@@ -121,10 +123,29 @@ final class Judging {
                 ruling.probability(),
                 because(matter, estimate, target, chances),
                 Optional.of(target),
-                open ? TestsNeeded.forDrift(estimate, width / 2 / DAYS_AHEAD) : Optional.empty(),
+                open ? TestsNeeded.until(estimate, later -> isTold(later, target, dosed)) : Optional.empty(),
                 matter.parameter().balances()
                         ? KitStep.tooCoarse(estimate, target.low(), target.high())
                         : Optional.empty());
+    }
+
+    private static boolean isTold(TestsNeeded.Later later, TargetRange target, boolean dosed) {
+        return ruling(Chances.of(later.level(), later.then(), later.drift(), target), dosed)
+                        .verdict()
+                != Verdict.CANNOT_TELL;
+    }
+
+    /** A dose that is off for certain and moves the level, unless it brings back one that is out of its range. */
+    private static Optional<Ruling> byDose(Sum sum, Chances chances) {
+        double more = Odds.above(sum.keeps(), sum.feed().presentMlPerDay());
+        boolean under = more > LIKELY;
+        boolean back = under ? chances.high() > LIKELY : chances.low() > LIKELY;
+        return sum.feed().isOn() && Dosing.matters(sum) && !back
+                ? Optional.of(
+                        under
+                                ? new Ruling(Verdict.UNDER_DOSED, Math.max(more, chances.underDosed()))
+                                : new Ruling(Verdict.OVER_DOSED, Math.max(1 - more, chances.overDosed())))
+                : Optional.empty();
     }
 
     /** A verdict and its probability. */
@@ -137,12 +158,15 @@ final class Judging {
      */
     record Chances(double low, double high, double lowThen, double highThen, double rising, double falling) {
         static Chances of(Estimate estimate, TargetRange target) {
-            Interval then = Ahead.last(estimate);
             Interval drift = estimate.driftOver(DAYS_AHEAD).times(1.0 / DAYS_AHEAD);
+            return of(estimate.level(), Ahead.last(estimate), drift, target);
+        }
+
+        static Chances of(Interval level, Interval then, Interval drift, TargetRange target) {
             double counts = SHARE_OF_RANGE * (target.high() - target.low()) / DAYS_AHEAD;
             return new Chances(
-                    Odds.below(estimate.level(), target.low()),
-                    Odds.above(estimate.level(), target.high()),
+                    Odds.below(level, target.low()),
+                    Odds.above(level, target.high()),
                     Odds.below(then, target.low()),
                     Odds.above(then, target.high()),
                     Odds.above(drift, counts),

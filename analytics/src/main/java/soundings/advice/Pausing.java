@@ -2,6 +2,7 @@ package soundings.advice;
 
 import java.util.Optional;
 import soundings.advice.Recommendation.Pause;
+import soundings.chemistry.Constant;
 import soundings.chemistry.TargetRange;
 import soundings.estimate.Estimate;
 import soundings.quantity.Interval;
@@ -37,8 +38,8 @@ final class Pausing {
         Working working = sum.working();
         String unit = sum.parameter().unit();
         String fall = sum.others() == 0 ? "use" : "(use - others)";
-        Optional<Double> limit =
-                Correcting.limit(sum).filter(most -> most < sum.use().mid() - sum.others());
+        double most = most(sum, target);
+        Optional<Double> limit = Optional.of(most).filter(m -> m < sum.use().mid() - sum.others());
         double meanwhile = 0;
         if (limit.isPresent()) {
             working.given("fall_a_day", "at most a day", limit.get(), unit, "common practice, no source");
@@ -48,7 +49,19 @@ final class Pausing {
             fall = "fall_a_day";
         }
         double days = working.worked("pause", "days until the middle of the range", "d", "(level - goal) / " + fall);
-        return new Pause(meanwhile, days(sum, target, days, limit), middle(target), testIn(days));
+        double falls = limit.orElse(sum.use().mid() - sum.others());
+
+        return new Pause(meanwhile, days(sum, target, days, limit), middle(target), testIn(days), falls, most);
+    }
+
+    /** What a level may fall by in a day: as much as it may rise; where that is not known, a part of the middle of its range. */
+    private static double most(Sum sum, TargetRange target) {
+        double share = sum.matter()
+                .reference()
+                .findConstant("max_fall_per_day_share")
+                .map(Constant::value)
+                .orElse(1.0);
+        return Correcting.limit(sum).orElse(share * middle(target));
     }
 
     private static double middle(TargetRange target) {

@@ -100,8 +100,10 @@ public record Recommendation(
      * @param days until then, with their 90 % interval
      * @param goal the level to wait for, canonical unit
      * @param testIn days until the next test, well before the end
+     * @param fallPerDay by which the level falls meanwhile, canonical unit
+     * @param mostPerDay by which it may fall at most
      */
-    public record Pause(double mlPerDay, Interval days, double goal, int testIn) {
+    public record Pause(double mlPerDay, Interval days, double goal, int testIn, double fallPerDay, double mostPerDay) {
         public int wholeDays() {
             return (int) Math.max(1, Math.round(days.mid()));
         }

@@ -21,19 +21,32 @@ final class Tests {
         return judgement
                 .tooCoarse()
                 .map(k -> coarse(matter, judgement, k))
-                .or(() -> judgement.testsNeeded().filter(t -> t.tests() > 0).map(t -> needed(matter, judgement, t)));
+                .or(() ->
+                        judgement.testsNeeded().filter(t -> isSoon(t, matter)).map(t -> needed(matter, judgement, t)));
+    }
+
+    /** What takes longer is told in the table and asked for by no job. */
+    private static boolean isSoon(TestsNeeded needed, Matter matter) {
+        return !needed.on().get(needed.tests() - 1).isAfter(matter.asOf().plusDays(Judging.DAYS_AHEAD));
+    }
+
+    /** When to test so that it can be told: {@code ; test it on 2026-11-04, 2026-11-08}; empty where no few tests tell. */
+    static String days(Judgement judgement) {
+        return judgement.testsNeeded().map(t -> "; test it on " + named(t.on())).orElse("");
+    }
+
+    private static String named(List<LocalDate> days) {
+        String first = days.stream().limit(NAMED_DAYS).map(LocalDate::toString).collect(Collectors.joining(", "));
+        return days.size() > NAMED_DAYS ? first + " and on to " + days.get(days.size() - 1) : first;
     }
 
     private static Action needed(Matter matter, Judgement judgement, TestsNeeded needed) {
         String name = Phrases.name(judgement.parameter());
-        List<LocalDate> days = needed.on();
-        String named = days.stream().limit(NAMED_DAYS).map(LocalDate::toString).collect(Collectors.joining(", "));
-        String rest = days.size() > NAMED_DAYS ? " and on to " + days.get(days.size() - 1) : "";
         return action(
                 matter,
                 judgement,
-                "Test " + name + " " + (needed.tests() == 1 ? "once more: " : needed.tests() + " times more: ") + named
-                        + rest,
+                "Test " + name + " " + (needed.tests() == 1 ? "once more: " : needed.tests() + " times more: ")
+                        + named(needed.on()),
                 "it cannot be told yet whether " + name + " stays in its range: " + judgement.because());
     }
 

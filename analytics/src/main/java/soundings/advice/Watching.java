@@ -3,10 +3,12 @@ package soundings.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import soundings.advice.Action.Urgency;
 import soundings.chemistry.Parameter;
 import soundings.estimate.Estimate;
+import soundings.history.DoseCourse;
 
 /** What no dose mends: a level out of its range that nothing described raises or lowers, and tests grown too old to go by. */
 final class Watching {
@@ -15,13 +17,19 @@ final class Watching {
 
     private Watching() {}
 
-    /** @param dosed whether the advice on its dose says something already */
-    static Optional<Action> of(Matter matter, Judgement judgement, boolean dosed) {
+    /** @param dose the advice on its dose, where there is one: a high level is brought down even where no dose can be worked out */
+    static Optional<Action> of(Matter matter, Judgement judgement, Optional<Recommendation> dose) {
         boolean balanced = matter.parameter().balances() && matter.parameter().kind() != Parameter.Kind.TOXIN;
-        boolean out = judgement.verdict() == Verdict.HIGH || judgement.verdict() == Verdict.LOW;
-        return balanced && !dosed && (out || leaves(matter, judgement))
+        boolean open =
+                dose.map(d -> d.withheld().isPresent() && isHigh(judgement)).orElse(true);
+        boolean out = isHigh(judgement) || judgement.verdict() == Verdict.LOW;
+        return balanced && open && (out || leaves(matter, judgement))
                 ? Optional.of(action(matter, judgement))
                 : Optional.empty();
+    }
+
+    private static boolean isHigh(Judgement judgement) {
+        return judgement.verdict() == Verdict.HIGH || judgement.verdict() == Verdict.OVER_DOSED;
     }
 
     /** Whether a level that drifts is likely out of its range at the end of the days ahead. */
@@ -36,10 +44,10 @@ final class Watching {
 
     private static Action action(Matter matter, Judgement judgement) {
         String name = Phrases.name(judgement.parameter());
-        boolean up = judgement.verdict() == Verdict.HIGH || judgement.verdict() == Verdict.RISING;
+        boolean up = isHigh(judgement) || judgement.verdict() == Verdict.RISING;
         boolean nutrient = judgement.parameter().kind() == Parameter.Kind.NUTRIENT;
         String what = up
-                ? "Bring " + name + " down, a little at a time, and test it every week"
+                ? lower(matter, name)
                 : nutrient
                         ? "Let " + name + " come up, a little at a time, and test it every week"
                         : raise(matter, name);
@@ -60,6 +68,20 @@ final class Watching {
                 judgement.probability(),
                 "",
                 matter.places());
+    }
+
+    /** What goes in and carries it, by the setup workbook or by its name, is the first to lower. */
+    private static String lower(Matter matter, String name) {
+        String carriers = matter.tank().doses().stream()
+                .filter(c -> c.mlPerDayOn(matter.asOf()) > 0)
+                .filter(c -> c.additive().stream().anyMatch(a -> a.parameter().equals(matter.parameter()))
+                        || matter.reference().isNamedIn(matter.parameter(), c.name()))
+                .map(DoseCourse::name)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return carriers.isEmpty()
+                ? "Bring " + name + " down, a little at a time, and test it every week"
+                : "Lower or stop " + carriers + ", which carries " + name + ", and test it every week";
     }
 
     /** What goes in may be what raises it already, as soon as the setup workbook knows it. */

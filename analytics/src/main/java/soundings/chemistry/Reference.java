@@ -97,6 +97,15 @@ public final class Reference {
         return find(Alias.Kind.PARAMETER, word).stream().findFirst().flatMap(a -> findParameter(a.means()));
     }
 
+    /** Whether a name, of an additive say, is the parameter's or has it as a word: {@code potassium iodide mix}. */
+    public boolean isNamedIn(Parameter parameter, String name) {
+        String folded = Names.fold(name);
+        List<String> words = List.of(folded.split("[^\\p{L}\\p{N}]+"));
+        return aliases(Alias.Kind.PARAMETER).stream()
+                .filter(a -> a.means().equals(parameter.id()))
+                .anyMatch(a -> folded.equals(a.text()) || words.contains(a.text()));
+    }
+
     /** The scales one parameter may be written in, the canonical one first. */
     public List<Scale> scales(Parameter parameter) {
         return scales.getOrDefault(parameter.id(), List.of());

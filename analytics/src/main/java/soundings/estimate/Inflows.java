@@ -2,12 +2,10 @@ package soundings.estimate;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import soundings.chemistry.Alias;
 import soundings.chemistry.Names;
 import soundings.chemistry.NaturalSeawater;
 import soundings.chemistry.Parameter;
@@ -80,7 +78,7 @@ final class Inflows {
 
     private void dose(DoseCourse course) {
         if (course.additive().isEmpty()) {
-            if (namesParameter(course.name())) {
+            if (reference.isNamedIn(parameter, course.name())) {
                 unknown(course, "the strength of " + course.name() + " is not known");
             }
             return;
@@ -88,14 +86,6 @@ final class Inflows {
         course.additive().stream()
                 .filter(a -> a.parameter().equals(parameter))
                 .forEach(a -> dose(course, a.risePerMlInOneLitre()));
-    }
-
-    private boolean namesParameter(String name) {
-        String folded = Names.fold(name);
-        List<String> words = Arrays.asList(folded.split("[^\\p{L}\\p{N}]+"));
-        return reference.aliases(Alias.Kind.PARAMETER).stream()
-                .filter(a -> a.means().equals(parameter.id()))
-                .anyMatch(a -> folded.equals(a.text()) || words.contains(a.text()));
     }
 
     private void dose(DoseCourse course, OptionalDouble risePerMlInOneLitre) {

@@ -4,15 +4,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import soundings.quantity.Interval;
 
 /**
- * How many more tests bring an interval down to a wanted width, were the tank to go on as it is.
+ * How many more tests there must be before something can be told, were the tank to go on as it is.
  *
  * @param on the days to test on, at the usual spacing
- * @param halfWidth the half width of the 90 % interval then, canonical unit (a day)
  */
-public record TestsNeeded(int tests, List<LocalDate> on, double halfWidth) {
-    private static final double NORMAL_90 = 1.6448536269514722;
+public record TestsNeeded(int tests, List<LocalDate> on) {
     private static final int MOST = 40;
     private static final int LONGEST_DAYS = 120;
 
@@ -20,31 +20,47 @@ public record TestsNeeded(int tests, List<LocalDate> on, double halfWidth) {
         on = List.copyOf(on);
     }
 
-    /** Empty when no number of tests within four months does it: the use itself wanders more than that. */
-    public static Optional<TestsNeeded> forDrift(Estimate estimate, double halfWidthPerDay) {
-        return search(estimate, halfWidthPerDay, 1);
-    }
+    /**
+     * What would be known after so many tests more, each as it is expected now.
+     *
+     * @param then the level as many days later as the estimate looks ahead
+     * @param drift a day
+     */
+    public record Later(Interval level, Interval then, Interval drift) {}
 
-    /** For the level on the day of the last of the tests. */
-    public static Optional<TestsNeeded> forLevel(Estimate estimate, double halfWidth) {
-        return search(estimate, halfWidth, 0);
-    }
-
-    private static Optional<TestsNeeded> search(Estimate estimate, double wanted, int state) {
+    /** One at least. Empty when no number of tests within four months does it: the use itself wanders more than that, or the level lies on the border. */
+    public static Optional<TestsNeeded> until(Estimate estimate, Predicate<Later> told) {
         Estimate.Fit fit = estimate.fit();
         double every = Math.max(1, Math.rint(fit.testEveryDays()));
         double[] p = {fit.levelSd() * fit.levelSd(), fit.levelUseCovariance(), fit.useSd() * fit.useSd()};
         List<LocalDate> on = new ArrayList<>();
-        double half = NORMAL_90 * Math.sqrt(p[2 * state]);
-        while (half > wanted) {
-            if (on.size() >= MOST || on.size() * every >= LONGEST_DAYS) {
-                return Optional.empty();
-            }
+        while (on.size() < MOST && on.size() * every < LONGEST_DAYS) {
             on.add(estimate.asOf().plusDays(Math.round(every * (on.size() + 1))));
             test(p, every, fit);
-            half = NORMAL_90 * Math.sqrt(p[2 * state]);
+            if (told.test(later(estimate, p, on.size() * every))) {
+                return Optional.of(new TestsNeeded(on.size(), on));
+            }
         }
-        return Optional.of(new TestsNeeded(on.size(), on, half));
+        return Optional.empty();
+    }
+
+    private static Later later(Estimate estimate, double[] p, double days) {
+        List<Estimate.Day> ahead = estimate.ahead();
+        int span = ahead.size();
+        double level = estimate.level().mid();
+        double moved = span == 0 ? 0 : ahead.get(span - 1).level().mid() - level;
+        double at = Math.max(0, level + (span == 0 ? 0 : moved / span * days));
+        double use = estimate.fit().useWander();
+        double wander = estimate.fit().levelWander();
+        double variance = p[0]
+                - 2 * span * p[1]
+                + (double) span * span * p[2]
+                + use * use * Math.pow(span, 3) / 3
+                + wander * wander * span;
+        return new Later(
+                Interval.normal(at, Math.sqrt(Math.max(p[0], 0))),
+                Interval.normal(at + moved, Math.sqrt(Math.max(variance, 0))),
+                Interval.normal(estimate.drift().mid(), Math.sqrt(p[2])));
     }
 
     /** Variances of level and use and their covariance, one spacing and one test on. */

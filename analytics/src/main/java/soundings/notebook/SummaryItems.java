@@ -93,7 +93,6 @@ final class SummaryItems {
                 ? Cell.words(Figures.sureShort(judgement.probability()))
                 : Cell.words(judgement
                         .testsNeeded()
-                        .filter(t -> t.tests() > 0)
                         .map(t -> "after " + Figures.count(t.tests(), "more test", "more tests"))
                         .orElse(""));
     }

@@ -91,16 +91,32 @@ class ActionsTest {
     @Test
     void concentrated_iodine_comes_with_its_caution() {
         History history = log().rate("Iodide", 0, 3)
-                .readings(IODINE, 0, 5, .07, .08, .09, .1, .11, .12)
+                .readings(IODINE, 0, 5, .045, .04, .035, .03, .025, .02)
                 .history(SETUP);
+
+        List<Action> actions = Given.advice(
+                        history, estimate(history.asOf(), IODINE, 0.02, 0.003, 0.005, 0.0002, 0.0033))
+                .actions();
+
+        assertThat(actions)
+                .singleElement()
+                .satisfies(a -> assertThat(a.caution()).contains("gloves").contains("local rules"));
+    }
+
+    @Test
+    void what_carries_a_high_trace_is_named_even_where_its_strength_is_unknown() {
+        History history = log().rate("Iodide drops", 0, 3)
+                .readings(IODINE, 0, 5, .07, .08, .09, .1, .11, .12)
+                .history(Given.setup(OptionalDouble.of(90), List.of(additive("Iodide drops", IODINE, 0))));
 
         List<Action> actions = Given.advice(
                         history, estimate(history.asOf(), IODINE, 0.12, 0.003, 0.001, 0.0002, 0.0033))
                 .actions();
 
         assertThat(actions)
-                .singleElement()
-                .satisfies(a -> assertThat(a.caution()).contains("gloves").contains("local rules"));
+                .extracting(Action::what)
+                .anyMatch(w -> w.startsWith("Lower or stop Iodide drops, which carries iodine"))
+                .anyMatch(w -> w.startsWith("Enter what the label or the recipe says of Iodide drops"));
     }
 
     @Test

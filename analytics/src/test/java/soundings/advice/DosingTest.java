@@ -193,7 +193,9 @@ class DosingTest {
         });
         assertThat(advice.actions())
                 .anyMatch(a -> a.what().equals("Give no Iodide until iodine tests at 0.06 mg/L")
-                        && a.steps().get(0).startsWith("That takes about 60 days (")
+                        && a.steps().get(0).startsWith("It falls by about 0.0010 mg/L a day and is there about ")
+                        && a.steps().get(0).contains(", in 60 days (")
+                        && a.caution().contains("It should not fall by more than 0.0060 mg/L a day")
                         && a.steps().get(1).equals("From then on 0.900 mL a day in place of 3.00"));
         // 30 days at 0.001 mg/L a day from 0.12
         assertThat(r.outlook().orElseThrow().followed().get(29).level().mid()).isCloseTo(0.09, within(1e-9));
@@ -203,12 +205,20 @@ class DosingTest {
     void a_level_that_would_fall_too_fast_without_a_dose_is_let_down_by_a_part_of_it() {
         History history = dosedLog().history(NINETY_LITRES);
 
-        Recommendation r = only(Given.advice(history, use(history, 1.2, 0.02, 10, 0.5)), ALKALINITY);
+        Advice advice = Given.advice(history, use(history, 1.2, 0.02, 10, 0.5));
+        Recommendation r = only(advice, ALKALINITY);
 
         // at most 1 dKH a day: (1.2 - 1) * 90 / 5 = 3.6 mL meanwhile, (10 - 8) / 1 = 2 days; then 1.2 * 90 / 5 = 21.6
         assertThat(r.pause()).hasValueSatisfying(p -> {
             assertThat(p.mlPerDay()).isCloseTo(3.6, within(1e-9));
             assertThat(p.days().mid()).isCloseTo(2, within(1e-9));
+            assertThat(p.fallPerDay()).isEqualTo(1);
+        });
+        assertThat(advice.actions()).anySatisfy(a -> {
+            assertThat(a.steps().get(0)).startsWith("It falls by about 1.0 dKH a day");
+            assertThat(a.caution())
+                    .startsWith("It should not fall by more than 1.0 dKH a day")
+                    .contains("animals");
         });
         assertThat(r.outlook().orElseThrow().followed().get(29).level().mid()).isCloseTo(8, within(1e-6));
     }
@@ -224,6 +234,44 @@ class DosingTest {
     }
 
     @Test
+    void a_dose_that_may_do_waits_for_the_tests_that_tell_and_the_verdict_says_the_same() {
+        History history = dosedLog().history(NINETY_LITRES);
+
+        Advice advice = Given.advice(history, use(history, 0.52, 0.02, 7.5, 0.5));
+        Recommendation r = only(advice, ALKALINITY);
+
+        assertThat(Given.judged(advice, ALKALINITY).verdict()).isEqualTo(Verdict.CANNOT_TELL);
+        assertThat(r.isChange()).isFalse();
+        assertThat(r.why()).anyMatch(w -> w.matches("no other dose is proposed yet: .*; test it on 2026-.*"));
+        assertThat(advice.actions())
+                .singleElement()
+                .satisfies(a -> assertThat(a.what()).startsWith("Test alkalinity "));
+    }
+
+    @Test
+    void a_dose_short_of_the_use_is_left_alone_where_water_changes_make_up_for_it() {
+        Setup setup = Given.setup(OptionalDouble.of(90), List.of(additive("Lime", CALCIUM, 37)));
+        History history = log().readings(CALCIUM, 0, 3, 425, 424, 425, 424, 425, 424, 425, 424, 425)
+                .rate("Lime", 0, 2)
+                .history(setup);
+        Estimate falling = estimate(history.asOf(), CALCIUM, 425, 2, 1.0, 0.05, 2 * 37.0 / 90);
+        List<Estimate.Day> held = falling.ahead().stream()
+                .map(d -> new Estimate.Day(d.date(), Interval.normal(425, 3)))
+                .toList();
+        Estimate holding = new Estimate(
+                falling.basis(),
+                falling.figures(),
+                new Estimate.Course(List.of(), held, Optional.empty()),
+                falling.fit());
+
+        Advice advice = Given.advice(history, holding);
+
+        assertThat(Given.judged(advice, CALCIUM).verdict()).isEqualTo(Verdict.STEADY);
+        assertThat(only(advice, CALCIUM).proposedMlPerDay()).isEmpty();
+        assertThat(only(advice, CALCIUM).why()).anyMatch(w -> w.contains("made up for by the usual water changes"));
+    }
+
+    @Test
     void a_dose_a_tenth_off_for_certain_is_mended_even_where_the_level_would_hold_out_the_month() {
         Setup setup = Given.setup(OptionalDouble.of(90), List.of(additive("Lime", CALCIUM, 37)));
         History history = log().readings(CALCIUM, 0, 3, 425, 424, 425, 424, 423, 424, 423, 422, 423)
@@ -231,12 +279,13 @@ class DosingTest {
                 .history(setup);
         double dosed = 2 * 37.0 / 90;
 
-        Recommendation far =
-                only(Given.advice(history, estimate(history.asOf(), CALCIUM, 425, 2, 1.0, 0.05, dosed)), CALCIUM);
+        Advice farAdvice = Given.advice(history, estimate(history.asOf(), CALCIUM, 425, 2, 1.0, 0.05, dosed));
+        Recommendation far = only(farAdvice, CALCIUM);
         Recommendation near =
                 only(Given.advice(history, estimate(history.asOf(), CALCIUM, 425, 2, 0.87, 0.01, dosed)), CALCIUM);
 
         // 1.0 * 90 / 37 = 2.43 mL in place of 2: 18 % more; 0.87 * 90 / 37 = 2.116 mL: 5 %
+        assertThat(Given.judged(farAdvice, CALCIUM).verdict()).isEqualTo(Verdict.UNDER_DOSED);
         assertThat(far.proposedMlPerDay().orElseThrow().mid()).isCloseTo(2.4324, within(1e-4));
         assertThat(near.proposedMlPerDay()).isEmpty();
         assertThat(near.why()).anyMatch(w -> w.contains("5 % is too little to matter"));

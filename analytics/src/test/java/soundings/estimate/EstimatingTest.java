@@ -329,15 +329,15 @@ class EstimatingTest {
     void more_tests_narrow_the_drift_until_it_is_told() {
         Estimate e = estimate(history(falling(8, 0.01, 21, 2), List.of(), List.of()));
         double half = width(e.drift()) / 2;
-        TestsNeeded needed = TestsNeeded.forDrift(e, half * 0.85).orElseThrow();
+        TestsNeeded needed = TestsNeeded.until(e, later -> width(later.drift()) / 2 <= half * 0.85)
+                .orElseThrow();
 
         assertThat(needed.tests()).isPositive();
         assertThat(needed.on())
                 .hasSize(needed.tests())
                 .first()
                 .isEqualTo(e.asOf().plusDays(3));
-        assertThat(needed.halfWidth()).isLessThanOrEqualTo(half * 0.85);
-        assertThat(TestsNeeded.forDrift(e, 1e-9)).isEmpty();
+        assertThat(TestsNeeded.until(e, later -> width(later.drift()) < 1e-9)).isEmpty();
     }
 
     @Test

@@ -76,7 +76,8 @@ class AddedByRowsTest {
                 .contains("Tungsten")
                 .contains("mg/hL")
                 .contains("Log!B2:B22")
-                .contains("Between enough and too much of a trace element");
+                .contains("Tungsten is high")
+                .contains("Watch the animals meanwhile");
     }
 
     /** Ten parts fall from 8 to 6 ug/L in forty days, with 3 mL a day into 100 L. */

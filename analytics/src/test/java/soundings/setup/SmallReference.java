@@ -71,7 +71,9 @@ public final class SmallReference {
                         new TargetRange(AMMONIA, 0, 0.05, "practice"),
                         new TargetRange(SALINITY, 33, 36, "practice"),
                         new TargetRange(TEMPERATURE, 23, 27, "practice")),
-                List.of(new Constant("max_rise_per_day_alkalinity", 1, 0, "dKH", "", "practice")),
+                List.of(
+                        new Constant("max_rise_per_day_alkalinity", 1, 0, "dKH", "", "practice"),
+                        new Constant("max_fall_per_day_share", 0.1, 0, "1", "", "practice")),
                 List.of());
     }
 
