@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
@@ -49,8 +51,8 @@ final class Events {
                 tested(tank, event, estimates).forEach(p -> asked.add(new Asked(tank, event, p)));
             }
         }
-        return asked.parallelStream()
-                .map(a -> insight(
+        List<Answered> answered = asked.parallelStream()
+                .map(a -> new Answered(
                         a.tank(),
                         a.event(),
                         EventEffects.of(
@@ -58,9 +60,37 @@ final class Events {
                                 reference,
                                 a.tank(),
                                 a.parameter(),
-                                a.event().on()),
-                        reference))
+                                a.event().on())))
                 .toList();
+        Stream<Insight> measured = answered.stream()
+                .filter(a -> a.effect().step().isPresent())
+                .map(a -> insight(a.tank(), a.event(), a.effect(), reference));
+        return Stream.concat(measured, untold(answered)).toList();
+    }
+
+    /** What the readings answer. */
+    private record Answered(TankHistory tank, Event event, EventEffect effect) {}
+
+    /** The tests of which there are too few on one side of an event, together. */
+    private static Stream<Insight> untold(List<Answered> answered) {
+        Map<Event, List<Answered>> byEvent = answered.stream()
+                .filter(a -> a.effect().step().isEmpty())
+                .collect(Collectors.groupingBy(Answered::event, LinkedHashMap::new, Collectors.toList()));
+        return byEvent.entrySet().stream().map(e -> untold(e.getKey(), e.getValue()));
+    }
+
+    private static Insight untold(Event event, List<Answered> answered) {
+        String tests =
+                answered.stream().map(a -> Phrases.name(a.effect().parameter())).collect(Collectors.joining(", "));
+        return new Insight(
+                answered.get(0).tank().tank(),
+                Insight.Kind.EVENT,
+                "change of the use since " + TOLD.getOrDefault(event.kind(), event.kind()),
+                Optional.empty(),
+                "",
+                "since " + event.on() + " too few tests before or after it tell whether the use of these changed: "
+                        + tests,
+                event.place().isEmpty() ? List.of() : List.of(event.place()));
     }
 
     /** The last of each kind, the latest first. */

@@ -95,6 +95,11 @@ public record Course(
      */
     public record SignFree(
             Optional<LocalDate> since, Optional<LocalDate> lastNoted, int noted, Optional<LocalDate> end) {
+        /** Whether less than half of the days since the last sign are noted, so that nothing should rest on them. */
+        public boolean isThin() {
+            return 2L * noted < days();
+        }
+
         /** Days from the first without a sign to the last that was noted. */
         public long days() {
             return since.flatMap(s -> lastNoted.map(l -> ChronoUnit.DAYS.between(s, l) + 1))

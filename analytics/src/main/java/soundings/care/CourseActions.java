@@ -27,7 +27,7 @@ final class CourseActions {
     private CourseActions() {}
 
     static List<Action> of(Course course) {
-        return Stream.of(worse(course), due(course), shortOf(course), testedLow(course), end(course))
+        return Stream.of(worse(course), due(course), shortOf(course), testedLow(course), end(course), unwritten(course))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -98,10 +98,13 @@ final class CourseActions {
     private static Optional<Action> end(Course course) {
         Course.SignFree free = course.signFree();
         return free.end().filter(e -> free.since().isPresent()).map(e -> {
-            boolean reached = free.lastNoted().filter(l -> !l.isBefore(e)).isPresent();
-            List<String> why = List.of(free.days() + " days without a sign so far, " + free.noted()
-                    + " of them noted; your rule asks for "
-                    + mg(course.plan().signFreeDays().orElse(0)));
+            boolean reached = !free.isThin()
+                    && free.lastNoted().filter(l -> !l.isBefore(e)).isPresent();
+            List<String> why = List.of(
+                    free.days() + " days since the last sign, " + free.noted()
+                            + " of them noted without one; your rule asks for "
+                            + mg(course.plan().signFreeDays().orElse(0)),
+                    "a day without a note may have had signs: nobody looked, or nobody wrote");
             return new Action(
                     Urgency.MONTH,
                     course.tank(),
@@ -117,10 +120,31 @@ final class CourseActions {
         });
     }
 
+    /** Known from notes alone: neither the medicine nor the rule for its end is known. */
+    private static Optional<Action> unwritten(Course course) {
+        return course.stated() || !course.plan().place().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Action(
+                        Urgency.HANDY,
+                        course.tank(),
+                        Optional.empty(),
+                        "Write the course of treatment into the setup workbook, sheet Treatments",
+                        List.of("its notes begin on " + course.started()
+                                + "; with the medicine, its amount and your rule for the end written there, what is left in the "
+                                + "water and the earliest end can be reckoned"),
+                        1,
+                        "",
+                        course.doses().stream().map(Given::place).distinct().toList()));
+    }
+
     private static String wait(Course course, LocalDate end) {
+        String note = "Note every day whether " + whom(course) + " shows a sign: ";
+        if (course.signFree().isThin()) {
+            return note + "too few days are noted to count on the end by your rule";
+        }
         String day =
                 end.isAfter(course.until()) ? "on " + end + " at the earliest" : "when the days since are noted too";
-        return "Note every day whether " + whom(course) + " shows a sign: by your rule the course may end " + day;
+        return note + "by your rule the course may end " + day;
     }
 
     private static List<String> lastSign(Course course) {

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.stream.Stream;
 import soundings.care.Plans.Treatment;
 import soundings.history.History;
+import soundings.history.Note;
 import soundings.history.Series;
 import soundings.history.TankHistory;
 
@@ -17,6 +18,9 @@ import soundings.history.TankHistory;
 final class Courses {
     /** Days without a note of a dose after which the next one belongs to another course; common practice, no source. */
     private static final int PAUSE = 14;
+
+    /** Signs noted on so many days beside one dose make a course. */
+    private static final int FEWEST_SIGNS = 3;
 
     private final History history;
     private final Vocabulary words;
@@ -55,35 +59,85 @@ final class Courses {
         return all;
     }
 
-    /** Two doses within a fortnight make a course; one is a bath. */
+    /** A dose, and another one or signs noted on some days within a fortnight, make a course; a dose alone is a bath. */
     private List<Course> fromNotes(TankHistory tank) {
-        Treatment blank = blank(tank.tank());
-        List<Course> all = new ArrayList<>();
-        List<LocalDate> run = new ArrayList<>();
-        List<LocalDate> days = Note.of(tank).stream()
-                .filter(n -> n.kinds().contains("treatment"))
-                .flatMap(n -> Given.read(n, blank, tank.litres(), words).stream())
-                .map(Given::on)
-                .filter(d -> !d.isAfter(history.asOf()))
-                .distinct()
+        List<Note> notes = Note.of(tank).stream()
+                .filter(n -> !n.on().isAfter(history.asOf()))
                 .toList();
-        for (int i = 0; i <= days.size(); i++) {
-            boolean ends = i == days.size()
-                    || (!run.isEmpty()
-                            && run.get(run.size() - 1).plusDays(PAUSE).isBefore(days.get(i)));
-            if (ends && run.size() > 1) {
+        List<Course> all = new ArrayList<>();
+        int i = 0;
+        while (i < notes.size()) {
+            Run run = run(tank, notes.subList(i, notes.size()));
+            if (run.isCourse()) {
                 Optional<LocalDate> end =
-                        Optional.of(run.get(run.size() - 1).plusDays(PAUSE)).filter(e -> e.isBefore(history.asOf()));
-                all.add(course(tank, blank(tank.tank(), end), run.get(0), false));
+                        Optional.of(run.last().plusDays(PAUSE)).filter(e -> e.isBefore(history.asOf()));
+                all.add(course(tank, blank(tank.tank(), end), run.first(), false));
             }
-            if (ends) {
-                run.clear();
-            }
-            if (i < days.size()) {
-                run.add(days.get(i));
-            }
+            i += Math.max(1, run.notes());
         }
         return all;
+    }
+
+    /**
+     * Notes that follow each other by no more than a pause.
+     *
+     * @param days of doses
+     * @param signs days on which signs or their absence are noted
+     * @param notes how many were looked at
+     */
+    private record Run(List<LocalDate> days, List<LocalDate> signs, int notes) {
+        boolean isCourse() {
+            return days.size() > 1 || (days.size() == 1 && signs.size() >= FEWEST_SIGNS);
+        }
+
+        LocalDate first() {
+            return days.get(0);
+        }
+
+        LocalDate last() {
+            return Stream.concat(days.stream(), signs.stream())
+                    .max(Comparator.naturalOrder())
+                    .orElseThrow();
+        }
+    }
+
+    /** From the first note on, where that is one of a treatment; nothing otherwise. */
+    private Run run(TankHistory tank, List<Note> notes) {
+        List<LocalDate> doses = new ArrayList<>();
+        List<LocalDate> signs = new ArrayList<>();
+        int n = 0;
+        boolean treated = startsTreatment(notes.get(0));
+        while (treated && n < notes.size()) {
+            Note note = notes.get(n);
+            if (!doses.isEmpty()
+                    && new Run(doses, signs, n).last().plusDays(PAUSE).isBefore(note.on())) {
+                break;
+            }
+            boolean dose = given(note, blank(tank.tank()), tank.litres()).isPresent();
+            if (dose && !doses.contains(note.on())) {
+                doses.add(note.on());
+            }
+            if (!dose && n == 0) {
+                break;
+            }
+            Sign.read(note, words).ifPresent(s -> signs.add(s.on()));
+            n++;
+        }
+        return new Run(doses, signs, n);
+    }
+
+    private boolean startsTreatment(Note note) {
+        return note.kinds().contains("treatment")
+                || words.course.matcher(Vocabulary.folded(note.text())).find();
+    }
+
+    /** A dose the note tells of; in a course known from notes alone any weight is one. */
+    private Optional<Given> given(Note note, Treatment plan, OptionalDouble litres) {
+        Optional<Given> told = Given.read(note, plan, litres, words);
+        return plan.medicine().isEmpty()
+                        && told.filter(g -> g.milligrams().isPresent()).isEmpty()
+                ? Given.weighed(note, litres, words).or(() -> told)
+                : told;
     }
 
     private static Treatment blank(String tank) {
@@ -153,7 +207,7 @@ final class Courses {
     private List<Given> withFirst(
             TankHistory tank, Treatment plan, LocalDate started, boolean stated, List<Note> notes) {
         List<Given> doses = new ArrayList<>(notes.stream()
-                .flatMap(n -> Given.read(n, plan, tank.litres(), words).stream())
+                .flatMap(n -> given(n, plan, tank.litres()).stream())
                 .toList());
         tank.doses().stream()
                 .filter(d -> !plan.medicine().isEmpty() && d.name().equalsIgnoreCase(plan.medicine()))

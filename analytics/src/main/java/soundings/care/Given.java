@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import soundings.care.Plans.Treatment;
+import soundings.history.Note;
 
 /**
  * A dose of a medicine.
@@ -42,6 +43,21 @@ public record Given(LocalDate on, OptionalDouble milligrams, String written, boo
             }
         }
         return Optional.empty();
+    }
+
+    /** What a note of a treatment weighs out in grams or milligrams, where it does not say what was done with it. */
+    static Optional<Given> weighed(Note note, OptionalDouble litres, Vocabulary words) {
+        Matcher amount = AMOUNT.matcher(note.text());
+        boolean plain = !words.notGiven.matcher(Vocabulary.folded(note.text())).find();
+        return plain && amount.find()
+                ? Optional.of(new Given(
+                                note.on(),
+                                milligrams(amount.group(1), amount.group(2), litres),
+                                amount.group().strip(),
+                                false,
+                                note.at().place()))
+                        .filter(g -> g.milligrams().isPresent())
+                : Optional.empty();
     }
 
     /** The amount the setup names. */

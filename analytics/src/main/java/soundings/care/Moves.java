@@ -13,6 +13,7 @@ import soundings.care.Move.Standing;
 import soundings.care.Plans.PlannedMove;
 import soundings.chemistry.Parameter;
 import soundings.history.History;
+import soundings.history.Note;
 import soundings.history.TankHistory;
 import soundings.log.Reading;
 import soundings.setup.Setup;

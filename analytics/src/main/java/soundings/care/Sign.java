@@ -5,9 +5,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
+import java.util.stream.Stream;
+import soundings.history.Note;
 import soundings.log.AsWritten;
 
 /**
@@ -35,7 +38,7 @@ public record Sign(LocalDate on, boolean seen, OptionalInt count, String text, A
     static Optional<Sign> read(Note note, Vocabulary words) {
         String whole = Vocabulary.folded(note.text());
         String rest = words.signFree.matcher(whole).replaceAll(" ");
-        boolean free = !rest.equals(whole);
+        boolean free = !rest.equals(whole) || words.speaksOfNone(whole);
         boolean seen = words.sign.matcher(rest).find() || (!free && note.kinds().contains("symptom"));
         if (!seen && !free) {
             return Optional.empty();
@@ -51,6 +54,12 @@ public record Sign(LocalDate on, boolean seen, OptionalInt count, String text, A
             return OptionalInt.of(Integer.parseInt(before.group(1)));
         }
         Matcher behind = words.countBehind.matcher(text);
-        return behind.find() ? OptionalInt.of(Integer.parseInt(behind.group(1))) : OptionalInt.empty();
+        return behind.find()
+                ? Stream.of(1, 2, 3)
+                        .map(behind::group)
+                        .filter(Objects::nonNull)
+                        .mapToInt(Integer::parseInt)
+                        .findFirst()
+                : OptionalInt.empty();
     }
 }

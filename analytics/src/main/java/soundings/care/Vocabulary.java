@@ -1,6 +1,7 @@
 package soundings.care;
 
 import java.util.Comparator;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import soundings.chemistry.Alias;
@@ -19,12 +20,15 @@ final class Vocabulary {
     final Pattern signFree;
     final Pattern countBefore;
     final Pattern countBehind;
+    private final Pattern onlyClear;
     final Pattern given;
+    final Pattern course;
     final Pattern notGiven;
     final Pattern ended;
     final Pattern day;
     final Pattern challenge;
     private final Pattern isGone;
+    private final Pattern water;
     final Pattern clauses;
 
     Vocabulary(Reference reference) {
@@ -32,21 +36,27 @@ final class Vocabulary {
         String not = words(reference, "not") + "|" + words(reference, "without");
         String gone = words(reference, "gone");
         String links = "(?:" + words(reference, "link") + " ){0,2}";
-        String course = words(reference, "course");
+        String treatment = words(reference, "course");
         String stopped = words(reference, "stopped");
         sign = whole(signs);
         signFree = Pattern.compile("\\b(?:(?:" + not + "|0) (?:\\p{L}+ ){0,3}?" + signs + "|" + signs + "(?:[- ]?"
                 + words(reference, "free") + "| " + links + gone + ")|" + words(reference, "allClear") + ")\\b");
         countBefore = Pattern.compile("(?<![\\d.,])(\\d{1,3}) " + FEW + signs + "\\b");
         countBehind = Pattern.compile(
-                "\\b" + signs + " ?[:=x]? ?(\\d{1,3})(?![\\d.,]* ?(?:mg|g|ml|l|%|h|am|pm|uhr|°)\\b)(?!\\d)");
+                "\\b" + signs + " ?[:=x]? ?(\\d{1,3})(?![\\d.,]* ?(?:mg|g|ml|l|%|h|am|pm|uhr|\u00b0)\\b)(?!\\d)"
+                        + "|\\b" + signs + " ?[,;] ?(\\d{1,3})(?= ?(?:$|[;,.]))"
+                        + "|\\b" + signs + "(?: \\p{L}+){0,3}[,;]? (\\d{1,3}) " + words(reference, "counted") + "\\b");
+        onlyClear =
+                Pattern.compile("(?:^|[;,.] ?)(?:\\p{L}+ ){0,2}?" + words(reference, "clear") + "(?= ?(?:$|[;,.!]))");
+        course = whole(treatment);
         given = Pattern.compile("\\b(?:re-?|nach)?" + words(reference, "given") + "\\b");
         notGiven = Pattern.compile("\\b(?:" + words(reference, "not") + "|" + words(reference, "ahead") + ")\\b|\\?");
-        ended = Pattern.compile("\\b" + course + " " + links + "(?:" + stopped + "|" + words(reference, "over")
-                + ")\\b|\\b" + stopped + " " + links + course + "\\b");
+        ended = Pattern.compile("\\b" + treatment + " " + links + "(?:" + stopped + "|" + words(reference, "over")
+                + ")\\b|\\b" + stopped + " " + links + treatment + "\\b");
         day = Pattern.compile("\\b" + words(reference, "day") + " ?#? ?(\\d{1,3})\\b(?! ?(?:old|s\\b))");
         challenge = Pattern.compile("\\b" + words(reference, "challenge"));
         isGone = whole(gone);
+        water = whole(words(reference, "water"));
         clauses = Pattern.compile("[;.!\\n](?=\\s|$)|(?i)\\b" + words(reference, "then") + "\\b");
     }
 
@@ -56,6 +66,12 @@ final class Vocabulary {
         return challenge.matcher(plain).find()
                 && !notGiven.matcher(plain).find()
                 && !isGone.matcher(plain).find();
+    }
+
+    /** Nothing is the matter with the animal: words for none of a sign, or a clause that only says clear; not the water. */
+    boolean speaksOfNone(String folded) {
+        Matcher clear = onlyClear.matcher(folded);
+        return clear.find() && !water.matcher(clear.group()).find();
     }
 
     private static Pattern whole(String words) {

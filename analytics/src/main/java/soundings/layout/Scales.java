@@ -30,8 +30,13 @@ final class Scales {
 
     private record Scored(Scale scale, double fit) {}
 
-    /** The one usual scale on which the values are plausible, and clearly more so than on any other. */
+    /** The one usual scale on which the values are plausible, and clearly more so than on any other; nothing but zeros is none on any. */
     Choice byValue(List<Raw> values) {
+        Scale own = reference.canonicalScale(parameter);
+        boolean nothing = values.stream().allMatch(v -> v.amount().amount().about() == 0);
+        if (nothing && usual().stream().allMatch(s -> s.canonical(0) == 0)) {
+            return new Choice(Optional.of(own), own.label());
+        }
         List<Scored> scored = usual().stream()
                 .map(s -> new Scored(s, fit(s, values)))
                 .filter(s -> s.fit() > 0.02)

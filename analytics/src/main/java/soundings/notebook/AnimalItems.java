@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import soundings.chemistry.Scale;
+import soundings.history.Note;
 import soundings.log.Remark;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
@@ -50,7 +51,7 @@ final class AnimalItems {
     /** A loss and the tank it was in. */
     private record Lost(String tank, Animals.Loss loss) {
         LocalDate on() {
-            return loss.noted().date();
+            return loss.on();
         }
     }
 
@@ -103,17 +104,26 @@ final class AnimalItems {
 
     private static Row row(View view, Lost lost) {
         Animals.Loss loss = lost.loss();
-        String before = loss.before().stream().map(Remark::text).distinct().collect(Collectors.joining("; "));
-        String place = loss.noted().at().place();
+        String before = loss.before().stream().map(Note::text).distinct().collect(Collectors.joining("; "));
+        List<String> places = Stream.concat(Stream.of(loss.noted()), loss.again().stream())
+                .map(n -> n.at().place())
+                .toList();
         return new Row(
                 List.of(
-                        Cell.words(loss.noted().text()),
+                        Cell.words(told(loss)),
                         Cell.words(lost.tank()),
                         new Cell.Day(lost.on()),
                         Cell.words(Figures.capital(water(view, lost.tank(), loss))),
                         Cell.words(before),
-                        Cell.words(place)),
-                List.of(place));
+                        Cell.words(String.join(", ", places))),
+                places);
+    }
+
+    private static String told(Animals.Loss loss) {
+        return Stream.concat(
+                        Stream.of(loss.noted().text()),
+                        loss.again().stream().map(n -> "on " + Figures.day(n.on()) + ": " + n.text()))
+                .collect(Collectors.joining("; "));
     }
 
     /** One note with what it tells of. */

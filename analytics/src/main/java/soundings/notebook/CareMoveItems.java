@@ -26,7 +26,7 @@ final class CareMoveItems {
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no move '" + id + "'; there are "
                         + String.join(", ", all.stream().map(CareMoveItems::id).toList())));
-        return List.of(sides(view, move, id), said(move));
+        return List.of(sides(view, move, id), said(move, move.on().isBefore(view.asOf())));
     }
 
     private static Item sides(View view, Move move, String id) {
@@ -95,15 +95,16 @@ final class CareMoveItems {
         return reading.<Cell>map(r -> new Cell.Day(r.date())).orElse(Cell.NOTHING);
     }
 
-    private static Item said(Move move) {
+    private static Item said(Move move, boolean past) {
         List<Prose.Block> blocks = new ArrayList<>();
         for (Move.Medicine medicine : move.medicines()) {
             String left = medicine.mgPerLitre().isPresent()
-                    ? CareWords.mg(medicine.mgPerLitre().getAsDouble()) + " mg/L of " + medicine.name() + " is left in "
-                    : "It cannot be reckoned how much " + medicine.name() + " is left in ";
+                    ? CareWords.mg(medicine.mgPerLitre().getAsDouble()) + " mg/L of " + medicine.name()
+                            + (past ? " was in " : " is left in ")
+                    : "It cannot be reckoned how much " + medicine.name() + (past ? " was in " : " is left in ");
             blocks.add(CareBlocks.block(
                     Prose.Kind.CAUTION,
-                    left + medicine.tank()
+                    left + medicine.tank() + (past ? " on " + Figures.day(move.on()) : "")
                             + ". Let none of that water into a tank with corals, snails and rock; ask a vet when the animal "
                             + "may move."));
         }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import soundings.care.Challenge;
 import soundings.care.Clearing;
 import soundings.care.Course;
@@ -135,8 +136,8 @@ final class CareWords {
             return "no note says whether there were signs";
         }
         String since = free.days() > 0
-                ? Figures.count((int) free.days(), "day", "days") + " without a sign (" + free.noted()
-                        + " of them noted)"
+                ? Figures.count((int) free.days(), "day", "days") + " since the last sign, " + free.noted()
+                        + " of them noted without one"
                 : "signs on the last day noted";
         return since + "; " + better(course.better());
     }
@@ -176,8 +177,16 @@ final class CareWords {
                 ? ""
                 : end.map(e -> "By your rule of "
                                 + Figures.number(course.plan().signFreeDays().orElse(0), 0)
-                                + " days without a sign the earliest end is " + Figures.day(e) + ".")
+                                + " days without a sign the earliest end is " + Figures.day(e)
+                                + unnoted(course.signFree()) + ".")
                         .orElse("The setup names no days without a sign after which it may end.");
+    }
+
+    private static String unnoted(Course.SignFree free) {
+        long unnoted = free.days() - free.noted();
+        return unnoted > 0
+                ? ", if the " + (unnoted == 1 ? "day" : unnoted + " days") + " not noted had none either"
+                : "";
     }
 
     /** Two decimals below ten, none from a hundred up. */
@@ -191,23 +200,35 @@ final class CareWords {
     }
 
     static String move(Move move) {
-        String apart = Figures.list(move.sides().stream()
-                .filter(s -> s.standing() == Move.Standing.APART)
-                .map(s -> name(s.parameter()))
-                .toList());
-        long unknown = move.sides().stream()
-                .filter(s -> s.standing() == Move.Standing.UNTESTED || s.standing() == Move.Standing.STALE)
-                .count();
-        String open = unknown == 0
-                ? ""
-                : " " + Figures.count((int) unknown, "test is", "tests are") + " missing or too old to compare.";
+        List<String> apart = named(move, Set.of(Move.Standing.APART));
+        List<String> alike = named(move, Set.of(Move.Standing.ALIKE));
+        List<String> unknown = named(move, Set.of(Move.Standing.UNTESTED, Move.Standing.STALE));
+        String open = unknown.isEmpty() ? "" : " Not tested lately in both: " + Figures.list(unknown) + ".";
+        if (apart.isEmpty() && alike.isEmpty()) {
+            return "The two waters cannot be compared." + open;
+        }
         String first = apart.isEmpty()
-                ? (unknown == move.sides().size()
-                        ? "The two waters cannot be compared."
-                        : "Nothing that was tested lately differs too much to move straight over.")
-                : (move.planned() ? "Not straight over: " : "They differed more than is moved straight over in ")
-                        + (move.planned() ? "too far apart in " + apart : apart) + over(move) + ".";
+                ? alike(alike, !unknown.isEmpty())
+                : (move.planned()
+                                ? "Not straight over: too far apart in "
+                                : "They differed more than is moved straight over in ")
+                        + Figures.list(apart) + over(move) + ".";
         return first + open;
+    }
+
+    private static List<String> named(Move move, Set<Move.Standing> standings) {
+        return move.sides().stream()
+                .filter(s -> standings.contains(s.standing()))
+                .map(s -> name(s.parameter()))
+                .toList();
+    }
+
+    private static String alike(List<String> alike, boolean some) {
+        String named = Figures.list(alike);
+        return some
+                ? "Only " + named + " could be compared; " + (alike.size() == 1 ? "it does" : "they do")
+                        + " not differ too much to move straight over."
+                : "Nothing differs too much to move straight over: " + named + ".";
     }
 
     private static String over(Move move) {

@@ -172,7 +172,7 @@ final class CourseItems {
             blocks.add(
                     CareBlocks.block(
                             Prose.Kind.BULLET,
-                            "The course is known from notes alone: its first day is that of the first dose noted. Write it into the setup workbook, "
+                            "The course is known from notes alone: its first day is that of the first dose noted, and every weight noted since counts as a dose. Write it into the setup workbook, "
                                     + "sheet Treatments, and the end by your rule and what is missing to your level are reckoned too."));
         }
         blocks.add(
@@ -180,7 +180,7 @@ final class CourseItems {
                         Prose.Kind.BULLET,
                         course.tested().map(CourseItems::tested).orElse("")
                                 + "What is left is dilution alone: carbon, light, rock and time take out more, and only a test tells. On a day with both, the "
-                                + "water is taken to be changed before the dose goes in. A day without a note is not counted as a day without a sign."));
+                                + "water is taken to be changed before the dose goes in. A day without a note may have had signs."));
         return Optional.of(new Prose(blocks, List.of()));
     }
 }

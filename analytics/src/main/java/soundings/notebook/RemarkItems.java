@@ -2,7 +2,7 @@ package soundings.notebook;
 
 import java.time.YearMonth;
 import java.util.List;
-import soundings.log.Remark;
+import soundings.history.Note;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
 import soundings.notebook.TableItem.Row;
@@ -12,14 +12,14 @@ final class RemarkItems {
     private RemarkItems() {}
 
     static List<Item> remarks(View view, String tankName) {
-        List<Remark> month = view.tank(tankName).remarks().stream()
-                .filter(r -> YearMonth.from(r.date()).equals(view.findings().month()))
+        List<Note> month = Note.of(view.tank(tankName)).stream()
+                .filter(n -> YearMonth.from(n.on()).equals(view.findings().month()))
                 .toList();
         List<Column> columns =
                 List.of(new Column("Day", "", Kind.DATE, 0), Column.words("Written"), Column.words("Cell"));
         List<Row> rows = month.stream()
-                .map(r -> new Row(
-                        List.of(new Cell.Day(r.date()), Cell.words(r.text()), Cell.words(r.at().place())), List.of()))
+                .map(n -> new Row(
+                        List.of(new Cell.Day(n.on()), Cell.words(n.text()), Cell.words(n.at().place())), List.of()))
                 .toList();
         return rows.isEmpty()
                 ? List.of()

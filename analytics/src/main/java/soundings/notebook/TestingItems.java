@@ -69,7 +69,7 @@ final class TestingItems {
                 Column.words("Test"),
                 Column.words("Tank"),
                 new Column("Last on", "", Kind.DATE, 0),
-                new Column("Usually every", "d", Kind.NUMBER, 1),
+                new Column("Usually every", "d", Kind.NUMBER, 0),
                 new Column("Overdue", "d", Kind.NUMBER, 0),
                 new Column("Enough every", "d", Kind.NUMBER, 0),
                 new Column("Wait before reading", "min", Kind.NUMBER, 0),
@@ -92,7 +92,7 @@ final class TestingItems {
                         Cell.words(test.parameter().name()),
                         Cell.words(test.tank()),
                         new Cell.Day(test.last()),
-                        number(test.usualDays(), 1),
+                        number(test.usualDays(), test.usualDays().orElse(0) % 1 == 0 ? 0 : 1),
                         test.isOverdue() ? new Cell.Number(test.overdueDays(), 0, "") : Cell.NOTHING,
                         test.enoughEvery()
                                 .<Cell>map(d -> new Cell.Number(d, 0, ""))

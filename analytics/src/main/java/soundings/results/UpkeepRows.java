@@ -85,7 +85,9 @@ final class UpkeepRows {
     }
 
     private void loss(Animals.Loss loss) throws IOException {
-        remark(loss.noted());
+        out.day("date", loss.on());
+        out.text("text", loss.noted().text());
+        out.text("place", loss.noted().at().place());
         out.list("standingOut", loss.standingOut(), this::shift);
     }
 

@@ -13,9 +13,9 @@ import soundings.chemistry.TargetRange;
 import soundings.estimate.Estimate;
 import soundings.estimate.Estimates;
 import soundings.history.History;
+import soundings.history.Note;
 import soundings.history.TankHistory;
 import soundings.log.Remark;
-import soundings.upkeep.JobWords.Says;
 
 /** Notes of animals by what they tell, and the water before each loss. */
 final class AnimalNotes {
@@ -32,14 +32,14 @@ final class AnimalNotes {
     private final Estimates estimates;
     private final Advice advice;
     private final Reference reference;
-    private final JobWords words;
+    private final Losses losses;
 
     private AnimalNotes(History history, Estimates estimates, Advice advice, Reference reference) {
         this.history = history;
         this.estimates = estimates;
         this.advice = advice;
         this.reference = reference;
-        this.words = new JobWords(reference);
+        this.losses = new Losses(reference);
     }
 
     static List<Animals> of(History history, Estimates estimates, Advice advice, Reference reference) {
@@ -54,10 +54,7 @@ final class AnimalNotes {
         return new Animals(
                 tank.tank(),
                 kinds(tank, MOVES),
-                kinds(tank, Set.of("loss")).stream()
-                        .filter(this::isOfAnimals)
-                        .map(r -> loss(tank, r))
-                        .toList(),
+                losses.of(tank, history.asOf()).stream().map(l -> loss(tank, l)).toList(),
                 kinds(tank, CONDITIONS),
                 kinds(tank, Set.of("feeding")));
     }
@@ -69,31 +66,19 @@ final class AnimalNotes {
                 .toList();
     }
 
-    /** {@code pump dead} is a job, {@code no losses} is none, and a lost test sheet is no animal. */
-    private boolean isOfAnimals(Remark remark) {
-        List<String> spoken = Lexicon.words(remark.text());
-        boolean other = spoken.stream()
-                .anyMatch(
-                        Set.of("no", "none", "without", "test", "tests", "reading", "readings", "sheet", "data")
-                                ::contains);
-        return !other
-                && words.read(remark.text()).stream()
-                        .noneMatch(h -> h.says() == Says.TO_MEND && !h.parts().isEmpty());
-    }
-
-    private Animals.Loss loss(TankHistory tank, Remark noted) {
-        LocalDate from = noted.date().minusDays(FORTNIGHT);
+    private Animals.Loss loss(TankHistory tank, List<Note> notes) {
+        LocalDate on = notes.get(0).on();
+        LocalDate from = on.minusDays(FORTNIGHT);
         List<Animals.Shift> water = estimates.outcomes().stream()
                 .filter(o -> o.tank().equals(tank.tank()))
-                .flatMap(o -> o.match(
-                        e -> shift(e, from, noted.date()).stream(), n -> Optional.<Animals.Shift>empty().stream()))
+                .flatMap(o -> o.match(e -> shift(e, from, on).stream(), n -> Optional.<Animals.Shift>empty().stream()))
                 .sorted(Comparator.comparing((Animals.Shift s) -> !s.standsOut()))
                 .toList();
-        List<Remark> before = tank.remarks().stream()
-                .filter(r -> r.date().isAfter(from) && !r.date().isAfter(noted.date()))
-                .filter(r -> !r.at().equals(noted.at()))
+        List<Note> before = Note.of(tank).stream()
+                .filter(n -> n.on().isAfter(from) && !n.on().isAfter(on))
+                .filter(n -> notes.stream().noneMatch(l -> l.at().equals(n.at())))
                 .toList();
-        return new Animals.Loss(noted, water, before);
+        return new Animals.Loss(notes.get(0), notes.subList(1, notes.size()), water, before);
     }
 
     private Optional<Animals.Shift> shift(Estimate estimate, LocalDate from, LocalDate until) {

@@ -3,6 +3,7 @@ package soundings.upkeep;
 import java.time.LocalDate;
 import java.util.List;
 import soundings.chemistry.Parameter;
+import soundings.history.Note;
 import soundings.log.Remark;
 import soundings.quantity.Interval;
 
@@ -28,13 +29,20 @@ public record Animals(
     /**
      * A loss and what the water and the keeper did in the fortnight before. What came before need not be the cause.
      *
+     * @param noted the first note of it
+     * @param again later notes of the same loss
      * @param water every test that could be followed, what stands out first
      * @param before notes of those days
      */
-    public record Loss(Remark noted, List<Shift> water, List<Remark> before) {
+    public record Loss(Note noted, List<Note> again, List<Shift> water, List<Note> before) {
         public Loss {
+            again = List.copyOf(again);
             water = List.copyOf(water);
             before = List.copyOf(before);
+        }
+
+        public LocalDate on() {
+            return noted.on();
         }
 
         public List<Shift> standingOut() {

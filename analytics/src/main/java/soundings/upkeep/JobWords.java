@@ -36,38 +36,48 @@ final class JobWords {
     /**
      * @param parts ids of the equipment it is about
      * @param words stems that tell it from other jobs
+     * @param clause as written
      */
-    record Heard(Says says, Set<String> parts, Set<String> words) {
+    record Heard(Says says, Set<String> parts, Set<String> words, String clause) {
         Heard {
             parts = Set.copyOf(parts);
             words = Set.copyOf(words);
         }
     }
 
-    /** What the remark tells, in order; a clause that names no equipment is about what was named before it. */
+    /**
+     * What the note tells, in order. A clause that names no equipment is about what was named before it ({@code heater clicks, look at
+     * it}), a deed also about what is named behind it ({@code gasket fitted, skimmer dry now}).
+     */
     List<Heard> read(String text) {
         List<Heard> heard = new ArrayList<>();
         Set<String> named = new HashSet<>();
         Set<String> words = new HashSet<>();
         for (String clause : CLAUSES.split(" " + text + " ")) {
-            Heard one = clause(Lexicon.words(clause));
+            Heard one = clause(clause, !named.isEmpty());
             named.addAll(one.parts());
             words.addAll(one.words());
             if (one.says() != Says.NOTHING) {
                 boolean own = !one.parts().isEmpty();
-                heard.add(new Heard(one.says(), own ? one.parts() : named, own ? one.words() : words));
+                heard.add(new Heard(one.says(), own ? one.parts() : named, own ? one.words() : words, clause.strip()));
             }
         }
-        return heard;
+        return heard.stream()
+                .map(h -> h.says() == Says.MENDED && h.parts().isEmpty()
+                        ? new Heard(h.says(), named, words, h.clause())
+                        : h)
+                .toList();
     }
 
     /** Equipment named and the words that carry meaning, of a job as the keeper calls it in the setup workbook. */
     Heard named(String text) {
-        Heard heard = clause(Lexicon.words(text));
-        return new Heard(Says.TO_MEND, heard.parts(), heard.words());
+        Heard heard = clause(text, false);
+        return new Heard(Says.TO_MEND, heard.parts(), heard.words(), text);
     }
 
-    private Heard clause(List<String> words) {
+    /** @param named whether the note has named equipment before */
+    private Heard clause(String clause, boolean named) {
+        List<String> words = Lexicon.words(clause);
         List<Hit> pieces = parts.find(words);
         List<Hit> cues = jobs.find(words).stream()
                 .filter(c -> pieces.stream()
@@ -75,10 +85,12 @@ final class JobWords {
                 .toList();
         Set<String> about = new HashSet<>();
         pieces.forEach(p -> about.add(p.means()));
-        return new Heard(says(cues, pieces), about, telling(words, cues));
+        boolean spoken = named || !pieces.isEmpty();
+        return new Heard(says(cues, pieces, spoken), about, telling(words, cues), clause);
     }
 
-    private static Says says(List<Hit> cues, List<Hit> pieces) {
+    /** @param spoken whether this clause or one before it names equipment */
+    private static Says says(List<Hit> cues, List<Hit> pieces, boolean spoken) {
         boolean ahead = has(cues, "ahead") || has(cues, "wanted");
         Optional<Hit> fault = first(cues, "fault");
         boolean denied = fault.filter(f -> denied(cues, f)).isPresent();
@@ -87,8 +99,11 @@ final class JobWords {
         if ((done || denied || fresh) && !ahead) {
             return Says.MENDED;
         }
+        boolean notDone = first(cues, "done").filter(d -> undone(cues, d)).isPresent();
+        boolean ofIt = pieces.isEmpty() && has(cues, "it") && has(cues, "wanted");
         boolean toMend = (fault.isPresent() && !denied)
                 || has(cues, "later")
+                || (spoken && (notDone || ofIt))
                 || near(cues, pieces, "sign", NEAR)
                 || near(cues, pieces, "wanted", NEAR)
                 || near(cues, pieces, "dead", 1);
@@ -104,6 +119,12 @@ final class JobWords {
 
     private static boolean denied(List<Hit> cues, Hit hit) {
         return cues.stream().anyMatch(c -> c.means().equals("not") && c.to() <= hit.from() && hit.from() - c.to() <= 1);
+    }
+
+    /** {@code not fitted yet}, {@code still not done}. */
+    private static boolean undone(List<Hit> cues, Hit done) {
+        return denied(cues, done)
+                || cues.stream().anyMatch(c -> c.means().equals("ahead") && c.to() == done.from() && has(cues, "not"));
     }
 
     private static boolean near(List<Hit> cues, List<Hit> pieces, String means, int most) {
@@ -122,6 +143,11 @@ final class JobWords {
 
     private static Optional<Hit> first(List<Hit> cues, String means) {
         return cues.stream().filter(c -> c.means().equals(means)).findFirst();
+    }
+
+    /** A word that carries no meaning of its own. */
+    boolean isSmall(String word) {
+        return jobs.find(List.of(word)).stream().anyMatch(h -> h.means().equals("small"));
     }
 
     /** Stems of all words but those that only say that there is a job, and numbers. */

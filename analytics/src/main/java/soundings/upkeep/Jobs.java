@@ -15,6 +15,7 @@ import soundings.chemistry.Part;
 import soundings.chemistry.Part.Harm;
 import soundings.chemistry.Reference;
 import soundings.history.History;
+import soundings.history.Note;
 import soundings.history.TankHistory;
 import soundings.log.AsWritten;
 import soundings.log.Remark;
@@ -92,16 +93,17 @@ final class Jobs {
     }
 
     private void noted(TankHistory tank) {
-        tank.remarks().stream().filter(r -> !r.date().isAfter(asOf)).forEach(r -> noted(tank.tank(), r));
+        Note.of(tank).stream().filter(n -> !n.on().isAfter(asOf)).forEach(n -> noted(tank.tank(), n));
     }
 
-    private void noted(String tank, Remark remark) {
-        for (Heard heard : words.read(remark.text())) {
-            boolean ofAnimals = heard.parts().isEmpty() && OF_ANIMALS.contains(remark.kind());
+    private void noted(String tank, Note note) {
+        for (Heard heard : words.read(note.text())) {
+            Remark piece = note.holding(heard.clause());
+            boolean ofAnimals = heard.parts().isEmpty() && OF_ANIMALS.contains(piece.kind());
             if (heard.says() == Says.MENDED) {
-                fitting(tank, heard, true).ifPresent(d -> d.close(Optional.of(remark.date())));
+                fitting(tank, heard, true).ifPresent(d -> d.close(Optional.of(note.on())));
             } else if (!ofAnimals) {
-                draft(tank, heard, true).note(Optional.of(remark.date()), remark.text(), remark.at(), heard);
+                draft(tank, heard, true).note(Optional.of(note.on()), piece.text(), piece.at(), heard);
             }
         }
     }

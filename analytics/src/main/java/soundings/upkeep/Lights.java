@@ -31,6 +31,7 @@ final class Lights {
     private static final String PAR = "par";
     private static final Pattern NOTE = Pattern.compile("(?iu)\\b(?:par|ppfd)\\b[\\s:=]*(.*)", Pattern.DOTALL);
     private static final Pattern CLAUSES = Pattern.compile("[,;|\\n]|\\.(?!\\d)|\\band\\b|\\bund\\b|\\bet\\b|\\s/\\s");
+    private static final Pattern ASIDE = Pattern.compile("\\([^()]*\\)");
     private static final Pattern NUMBER = Pattern.compile("[1-9]\\d{0,3}");
 
     /** Words that may stand beside a number and a place. */
@@ -149,7 +150,8 @@ final class Lights {
     private void note(LogEntry entry) {
         Matcher note = NOTE.matcher(entry.at().text());
         if (note.find()) {
-            CLAUSES.splitAsStream(note.group(1)).forEach(clause -> clause(entry, clause));
+            CLAUSES.splitAsStream(ASIDE.matcher(note.group(1)).replaceAll(" "))
+                    .forEach(clause -> clause(entry, clause));
         }
     }
 

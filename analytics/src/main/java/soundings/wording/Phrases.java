@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import soundings.chemistry.Alias;
 
 /**
@@ -38,6 +39,10 @@ public final class Phrases {
             "squirts");
     private static final Set<String> TIMES =
             Set.of("double", "doubled", "half", "halved", "halve", "tripled", "triple", "quarter", "quartered");
+
+    /** Events that are deeds: to forget or to plan one is not to do it. */
+    private static final Set<String> RENEWED =
+            Set.of("carbon", "phosphateRemover", "light", "bottle", "kit", "calibration", "filter");
 
     private final Clauses text;
     private final List<Phrase> phrases = new ArrayList<>();
@@ -193,10 +198,18 @@ public final class Phrases {
     private String kind(int from, int to) {
         List<Token> clause = text.tokens.subList(from, to);
         Optional<String> event = Names.all(clause, k -> text.vocabulary.find(Alias.Kind.EVENT, k)).stream()
+                .filter(e -> !(RENEWED.contains(e.means()) && isAhead(clause.subList(0, e.from()))))
                 .map(Names.Match::means)
                 .findFirst();
         return event.or(() -> condition(clause))
                 .orElseGet(() -> changeWord(from, to) ? "waterChange" : unread(from, to) ? "unread" : "note");
+    }
+
+    /** {@code forgot to refill}, {@code must order new carbon}: it has not happened. */
+    private boolean isAhead(List<Token> before) {
+        return Stream.of(Alias.Kind.CARE, Alias.Kind.JOB)
+                .flatMap(kind -> Names.all(before, k -> text.vocabulary.find(kind, k)).stream())
+                .anyMatch(m -> m.means().equals("ahead") || m.means().equals("wanted"));
     }
 
     /** A sign of illness, in fish or coral, or of well-being. */

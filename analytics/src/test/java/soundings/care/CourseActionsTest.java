@@ -93,6 +93,10 @@ class CourseActionsTest {
                 .anyMatch(a -> a.what().endsWith("may end on " + FIRST.plusDays(6) + " at the earliest"));
 
         assertThat(actions(log.note("note", 8, "no spots"), plan()))
+                .noneMatch(a -> a.what().contains("may end"))
+                .anyMatch(a -> a.what().contains("too few days are noted"));
+        assertThat(actions(
+                        log.note("note", 4, "no spots").note("note", 6, "clear").note("note", 8, "no spots"), plan()))
                 .anyMatch(a -> a.what().contains("may end: it asked for no longer than " + FIRST.plusDays(6)));
         WrittenLog unnoted = Clinic.log()
                 .tank("Sick bay")

@@ -12,6 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import soundings.care.Course.Better.Answer;
+import soundings.history.History;
+import soundings.history.Note;
 import soundings.history.WrittenLog;
 import soundings.setup.Setup;
 
@@ -71,6 +73,34 @@ class CourseTest {
             assertThat(d.isDay()).isEqualTo(5);
             assertThat(d.place()).isEqualTo("Log!CF3");
         });
+    }
+
+    /** No row in the setup: the note that begins a treatment with a weight, and signs on days after it. */
+    @Test
+    void a_treatment_known_from_notes_alone_begins_with_its_first_dose() {
+        History history = log().note("note", 2, "started the medicine from the vet, 400 mg in")
+                .note("note", 3, "spots 12")
+                .note("note", 5, "spots 9; gave 100 mg")
+                .note("note", 8, "3 spots left")
+                .note("note", 11, "no spots")
+                .history(SICK_BAY);
+
+        Course course =
+                Caring.of(history, Plans.NONE, Clinic.REFERENCE).courses().get(0);
+
+        assertThat(course.started()).isEqualTo(FIRST.plusDays(2));
+        assertThat(course.doses()).extracting(g -> g.milligrams().orElseThrow()).containsExactly(400.0, 100.0);
+        assertThat(course.signs()).hasSize(4);
+        assertThat(course.signFree().days()).isEqualTo(3);
+    }
+
+    @Test
+    void a_bath_without_signs_noted_is_no_course() {
+        History history = log().note("treatment", 2, "dipped the new frag, 100 mg")
+                .note("note", 9, "fed")
+                .history(SICK_BAY);
+
+        assertThat(Caring.of(history, Plans.NONE, Clinic.REFERENCE).courses()).isEmpty();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -165,7 +195,12 @@ class CourseTest {
                 "5 manchas blancas | true | 5",
                 "geen stippen meer | false | 0",
                 "2 witte stippen | true | 2",
-                "nessuna macchia | false | 0"
+                "nessuna macchia | false | 0",
+                "fewer spots, 6 | true | 6",
+                "white spots on both, 11 counted | true | 11",
+                "spots, 5 ml given | true | -1",
+                "both clear, eating well | false | 0",
+                "nothing seen | false | 0"
             })
     void a_days_note_tells_whether_there_were_signs(String text, boolean seen, int count) {
         Sign sign = Sign.read(note(text), WORDS).orElseThrow();
@@ -175,7 +210,15 @@ class CourseTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"eats well", "water change done", "day 4", "glass cleaned"})
+    @ValueSource(
+            strings = {
+                "water clear",
+                "the glass is clean again",
+                "eats well",
+                "water change done",
+                "day 4",
+                "glass cleaned"
+            })
     void a_note_of_other_things_says_nothing_about_signs(String text) {
         assertThat(Sign.read(note(text), WORDS)).isEmpty();
     }

@@ -61,6 +61,15 @@ class UndetectedTest {
                 .allMatch(r -> r.refused().isEmpty() && r.amount().equals(new Amount.Below(0.05)));
     }
 
+    /** Nothing is nothing in any unit that begins at zero. */
+    @Test
+    void nothing_but_zeros_needs_no_unit() {
+        Log log = read(sheet("Lagoon", row("Date", "NO2"), row(day(5, 1), 0), row(day(5, 3), 0), row(day(5, 5), 0.0)));
+
+        assertThat(readings(log)).hasSize(3).contains("Lagoon 2026-05-01 nitrite 0");
+        assertThat(entries(log, Reading.class)).allMatch(r -> r.refused().isEmpty());
+    }
+
     @Test
     void an_ion_sea_water_never_lacks_is_not_below_its_usual_values() {
         Log log = read(sheet("Lagoon", row("Date", "Ca mg/L"), row(day(5, 1), 420), row(day(5, 2), "nd")));

@@ -13,8 +13,8 @@ import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
 import soundings.estimate.Estimate;
 import soundings.estimate.Estimates;
+import soundings.history.Note;
 import soundings.history.WrittenLog;
-import soundings.log.Remark;
 import soundings.quantity.Interval;
 import soundings.reference.ReferenceTables;
 import soundings.setup.Setup;
@@ -63,7 +63,7 @@ class AnimalNotesTest {
                 .losses()
                 .get(0);
 
-        assertThat(loss.before()).extracting(Remark::text).containsExactly("lamp raised");
+        assertThat(loss.before()).extracting(Note::text).containsExactly("lamp raised");
         assertThat(loss.standingOut()).singleElement().satisfies(shift -> {
             assertThat(shift.parameter()).isEqualTo(SALINITY);
             assertThat(shift.from()).isEqualTo(LocalDate.of(2026, 3, 27));
@@ -88,9 +88,28 @@ class AnimalNotesTest {
     void a_dead_pump_a_lost_sheet_and_no_loss_are_no_losses() {
         List<Animals> animals = animals(log().note("loss", 5, "return pump dead")
                 .note("loss", 6, "test sheet lost")
-                .note("loss", 7, "no losses this week"));
+                .note("loss", 7, "no losses this week")
+                .note("loss", 8, "empty shell, not a dead shrimp"));
 
         assertThat(animals).isEmpty();
+    }
+
+    @Test
+    void an_animal_missing_still_missing_and_found_dead_is_one_loss_and_two_snails_are_two() {
+        List<Animals.Loss> losses = animals(log().note("loss", 10, "goby missing since yesterday")
+                        .note("loss", 12, "goby still missing")
+                        .note("loss", 16, "goby found dead behind the pump")
+                        .note("loss", 20, "lost a snail")
+                        .note("loss", 25, "lost a snail"))
+                .get(0)
+                .losses();
+
+        assertThat(losses)
+                .extracting(l -> l.noted().text())
+                .containsExactly("goby missing since yesterday", "lost a snail", "lost a snail");
+        assertThat(losses.get(0).again())
+                .extracting(Note::text)
+                .containsExactly("goby still missing", "goby found dead behind the pump");
     }
 
     @Test

@@ -27,7 +27,12 @@ class JobWordsTest {
             the skimmer is very noisy                       | TO_MEND | skimmer
             heater should be fixed tomorrow                 | TO_MEND | heater
             return pump dead                                | TO_MEND | return_pump
-            heater not fixed yet                            | NOTHING | ''
+            heater not fixed yet                            | TO_MEND | heater
+            the heater again: relay chatters, still not done | TO_MEND | heater
+            heater clicks on and off, look at it on Saturday | TO_MEND | heater
+            heater fine, need to test more often            | NOTHING | ''
+            gasket fitted; skimmer dry now                  | MENDED  | skimmer
+            must replace the fan sometime                   | TO_MEND | fan
             return pump fixed                               | MENDED  | return_pump
             new heater fitted                               | MENDED  | heater
             new heater                                      | MENDED  | heater
