@@ -88,8 +88,8 @@ final class Events {
                 "change of the use since " + TOLD.getOrDefault(event.kind(), event.kind()),
                 Optional.empty(),
                 "",
-                "since " + event.on() + " too few tests before or after it tell whether the use of these changed: "
-                        + tests,
+                "whether the use of " + tests + " changed cannot be told: of tests before and after " + event.on()
+                        + " 4 each are needed",
                 event.place().isEmpty() ? List.of() : List.of(event.place()));
     }
 

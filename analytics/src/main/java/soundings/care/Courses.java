@@ -19,6 +19,9 @@ final class Courses {
     /** Days without a note of a dose after which the next one belongs to another course; common practice, no source. */
     private static final int PAUSE = 14;
 
+    /** A treatment is spoken of at most so many days before its first dose. */
+    private static final int BEFORE = 7;
+
     /** Signs noted on so many days beside one dose make a course. */
     private static final int FEWEST_SIGNS = 3;
 
@@ -67,7 +70,7 @@ final class Courses {
         List<Course> all = new ArrayList<>();
         int i = 0;
         while (i < notes.size()) {
-            Run run = run(tank, notes.subList(i, notes.size()));
+            Run run = isOfTreatment(notes, i) ? run(tank, notes.subList(i, notes.size())) : Run.NONE;
             if (run.isCourse()) {
                 Optional<LocalDate> end =
                         Optional.of(run.last().plusDays(PAUSE)).filter(e -> e.isBefore(history.asOf()));
@@ -86,6 +89,8 @@ final class Courses {
      * @param notes how many were looked at
      */
     private record Run(List<LocalDate> days, List<LocalDate> signs, int notes) {
+        static final Run NONE = new Run(List.of(), List.of(), 0);
+
         boolean isCourse() {
             return days.size() > 1 || (days.size() == 1 && signs.size() >= FEWEST_SIGNS);
         }
@@ -101,13 +106,12 @@ final class Courses {
         }
     }
 
-    /** From the first note on, where that is one of a treatment; nothing otherwise. */
+    /** From the first note on, where that tells of a dose; nothing otherwise. */
     private Run run(TankHistory tank, List<Note> notes) {
         List<LocalDate> doses = new ArrayList<>();
         List<LocalDate> signs = new ArrayList<>();
         int n = 0;
-        boolean treated = startsTreatment(notes.get(0));
-        while (treated && n < notes.size()) {
+        while (n < notes.size()) {
             Note note = notes.get(n);
             if (!doses.isEmpty()
                     && new Run(doses, signs, n).last().plusDays(PAUSE).isBefore(note.on())) {
@@ -126,18 +130,31 @@ final class Courses {
         return new Run(doses, signs, n);
     }
 
-    private boolean startsTreatment(Note note) {
+    /** Whether this note or one of the days before it speaks of a treatment. */
+    private boolean isOfTreatment(List<Note> notes, int at) {
+        LocalDate from = notes.get(at).on().minusDays(BEFORE);
+        return notes.subList(0, at + 1).stream()
+                .filter(n -> !n.on().isBefore(from))
+                .anyMatch(this::speaksOfTreatment);
+    }
+
+    private boolean speaksOfTreatment(Note note) {
         return note.kinds().contains("treatment")
                 || words.course.matcher(Vocabulary.folded(note.text())).find();
     }
 
-    /** A dose the note tells of; in a course known from notes alone any weight is one. */
+    /**
+     * A dose the note tells of. Where the medicine is not known, a weight in milligrams is one; grams are only where the note speaks of
+     * the treatment, as salts are weighed out in them too.
+     */
     private Optional<Given> given(Note note, Treatment plan, OptionalDouble litres) {
         Optional<Given> told = Given.read(note, plan, litres, words);
-        return plan.medicine().isEmpty()
-                        && told.filter(g -> g.milligrams().isPresent()).isEmpty()
-                ? Given.weighed(note, litres, words).or(() -> told)
-                : told;
+        if (!plan.medicine().isEmpty()) {
+            return told;
+        }
+        boolean spoken = speaksOfTreatment(note);
+        return told.filter(g -> spoken || g.isInMilligrams())
+                .or(() -> Given.weighed(note, litres, words).filter(g -> spoken || g.isInMilligrams()));
     }
 
     private static Treatment blank(String tank) {
@@ -206,20 +223,27 @@ final class Courses {
     /** Of what a day's notes say of doses the first counts; a course that stands in the setup began with a dose. */
     private List<Given> withFirst(
             TankHistory tank, Treatment plan, LocalDate started, boolean stated, List<Note> notes) {
-        List<Given> doses = new ArrayList<>(notes.stream()
+        List<Given> read = notes.stream()
                 .flatMap(n -> given(n, plan, tank.litres()).stream())
-                .toList());
+                .toList();
+        List<Given> doses = new ArrayList<>(
+                read.stream().filter(g -> !isOnlyWeighed(g, read)).toList());
         tank.doses().stream()
                 .filter(d -> !plan.medicine().isEmpty() && d.name().equalsIgnoreCase(plan.medicine()))
                 .flatMap(d -> d.oneOffs().stream())
                 .filter(o -> !o.on().isBefore(started))
-                .map(o -> new Given(o.on(), OptionalDouble.empty(), o.ml() + " mL", false, o.at().place()))
+                .map(o -> new Given(o.on(), OptionalDouble.empty(), o.ml() + " mL", false, true, o.at().place()))
                 .forEach(doses::add);
         if (stated && doses.stream().noneMatch(d -> d.on().equals(started))) {
             doses.add(Given.planned(started, plan, tank.litres(), plan.place()));
         }
         doses.sort(Comparator.comparing(Given::on).thenComparing(Given::place));
         return doses;
+    }
+
+    /** A weight without a word for giving it, on a day another note tells of a dose. */
+    private static boolean isOnlyWeighed(Given given, List<Given> all) {
+        return !given.told() && all.stream().anyMatch(g -> g.told() && g.on().equals(given.on()));
     }
 
     private Optional<LocalDate> saidEnded(TankHistory tank, LocalDate started) {

@@ -15,9 +15,11 @@ import soundings.history.Note;
  * @param milligrams what went in; empty where it is not known by weight
  * @param written the amount as the keeper has it, such as {@code 500 mg}
  * @param assumed the note names no amount, so it is the one in the setup
+ * @param told whether a word says that it was given; otherwise a weight in a note of a treatment
  * @param place where it stands
  */
-public record Given(LocalDate on, OptionalDouble milligrams, String written, boolean assumed, String place) {
+public record Given(
+        LocalDate on, OptionalDouble milligrams, String written, boolean assumed, boolean told, String place) {
     private static final Pattern AMOUNT = Pattern.compile(
             "(?<![\\d.,])(\\d+(?:[.,]\\d+)?)\\s*(mg|milligrams?|g|grams?|ml|drops?|gramm|tropfen|gouttes?|gramos?|gotas?|gram|druppels?)\\b(?!\\s*/\\s*l)",
             Pattern.CASE_INSENSITIVE);
@@ -38,6 +40,7 @@ public record Given(LocalDate on, OptionalDouble milligrams, String written, boo
                                         milligrams(amount.group(1), amount.group(2), litres),
                                         amount.group().strip(),
                                         false,
+                                        true,
                                         note.at().place())
                                 : planned(note.on(), plan, litres, note.at().place()));
             }
@@ -55,9 +58,15 @@ public record Given(LocalDate on, OptionalDouble milligrams, String written, boo
                                 milligrams(amount.group(1), amount.group(2), litres),
                                 amount.group().strip(),
                                 false,
+                                false,
                                 note.at().place()))
                         .filter(g -> g.milligrams().isPresent())
                 : Optional.empty();
+    }
+
+    boolean isInMilligrams() {
+        String unit = written.toLowerCase(Locale.ROOT);
+        return unit.endsWith("mg") || unit.contains("milligram");
     }
 
     /** The amount the setup names. */
@@ -67,7 +76,7 @@ public record Given(LocalDate on, OptionalDouble milligrams, String written, boo
         OptionalDouble milligrams = plan.amount().isPresent()
                 ? milligrams(plan.amount().getAsDouble(), plan.unit(), litres)
                 : OptionalDouble.empty();
-        return new Given(on, milligrams, written.strip(), true, place);
+        return new Given(on, milligrams, written.strip(), true, true, place);
     }
 
     private static OptionalDouble milligrams(String digits, String unit, OptionalDouble litres) {

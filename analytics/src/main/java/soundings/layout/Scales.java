@@ -15,6 +15,9 @@ final class Scales {
     /** The best scale must fit this many times better than the next. */
     private static final double CLEAR = 1.8;
 
+    /** No test tells apart what differs by less than this part of its usual error; common practice, no source. */
+    private static final double FINER = 20;
+
     private final Reference reference;
     private final Typical typical;
     private final Parameter parameter;
@@ -42,6 +45,9 @@ final class Scales {
                 .filter(s -> s.fit() > 0.02)
                 .sorted(Comparator.comparingDouble(Scored::fit).reversed())
                 .toList();
+        List<Scored> told =
+                scored.stream().filter(s -> !tooFine(s.scale(), values)).toList();
+        scored = told.isEmpty() ? scored : told;
         String names = scored.stream().map(s -> s.scale().label()).collect(Collectors.joining(", "));
         if (scored.isEmpty()) {
             return new Choice(Optional.empty(), "none of the usual ones");
@@ -49,6 +55,25 @@ final class Scales {
         boolean clear = scored.size() == 1
                 || scored.get(0).fit() > CLEAR * scored.get(1).fit();
         return new Choice(clear ? Optional.of(scored.get(0).scale()) : Optional.empty(), names);
+    }
+
+    /** Whether figures were told apart by far less than a test can show: 0.1 and 0.2 µg/L of ammonia were meant otherwise. */
+    private boolean tooFine(Scale scale, List<Raw> values) {
+        double[] figures = values.stream()
+                .mapToDouble(v -> v.amount().amount().about())
+                .filter(Double::isFinite)
+                .distinct()
+                .sorted()
+                .toArray();
+        double finest = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < figures.length; i++) {
+            finest = Math.min(finest, Math.abs(scale.canonical(figures[i]) - scale.canonical(figures[i - 1])));
+        }
+        double step = finest;
+        return reference
+                .findConstant("kit_error." + parameter.id())
+                .filter(error -> step < error.value() / FINER)
+                .isPresent();
     }
 
     List<Scale> usual() {

@@ -15,6 +15,9 @@ final class JobWords {
     /** How many words may stand between a sign or a wish and the piece of equipment it is about. */
     private static final int NEAR = 4;
 
+    /** A clause of so few telling words is about the equipment named before it. */
+    private static final int FEW = 2;
+
     private static final Pattern CLAUSES =
             Pattern.compile("[.;,!?\\n|()]+|\\s+[-\u2013\u2014/]+\\s+|\\s(?:but|however|aber|mais|pero|maar)\\s");
 
@@ -30,6 +33,8 @@ final class JobWords {
     enum Says {
         TO_MEND,
         MENDED,
+        /** Names a piece of equipment again, and no more. */
+        AGAIN,
         NOTHING
     }
 
@@ -85,12 +90,25 @@ final class JobWords {
                 .toList();
         Set<String> about = new HashSet<>();
         pieces.forEach(p -> about.add(p.means()));
-        boolean spoken = named || !pieces.isEmpty();
-        return new Heard(says(cues, pieces, spoken), about, telling(words, cues), clause);
+        Set<String> telling = telling(words, cues);
+        Says alone = says(cues, pieces);
+        Says says =
+                alone == Says.NOTHING && (named || !pieces.isEmpty()) ? ofNamed(cues, pieces, telling.size()) : alone;
+        return new Heard(says, about, telling, clause);
     }
 
-    /** @param spoken whether this clause or one before it names equipment */
-    private static Says says(List<Hit> cues, List<Hit> pieces, boolean spoken) {
+    /** What a clause says that means little by itself, where equipment was named: {@code look at it}, {@code shaft worn}. */
+    private static Says ofNamed(List<Hit> cues, List<Hit> pieces, int telling) {
+        boolean undone = first(cues, "done").filter(d -> undone(cues, d)).isPresent();
+        boolean wanted = has(cues, "wanted") && (has(cues, "it") || telling == 0);
+        boolean sign = has(cues, "sign") && telling <= FEW;
+        if (undone || (pieces.isEmpty() && (wanted || sign))) {
+            return Says.TO_MEND;
+        }
+        return has(cues, "again") && !pieces.isEmpty() ? Says.AGAIN : Says.NOTHING;
+    }
+
+    private static Says says(List<Hit> cues, List<Hit> pieces) {
         boolean ahead = has(cues, "ahead") || has(cues, "wanted");
         Optional<Hit> fault = first(cues, "fault");
         boolean denied = fault.filter(f -> denied(cues, f)).isPresent();
@@ -99,11 +117,8 @@ final class JobWords {
         if ((done || denied || fresh) && !ahead) {
             return Says.MENDED;
         }
-        boolean notDone = first(cues, "done").filter(d -> undone(cues, d)).isPresent();
-        boolean ofIt = pieces.isEmpty() && has(cues, "it") && has(cues, "wanted");
         boolean toMend = (fault.isPresent() && !denied)
                 || has(cues, "later")
-                || (spoken && (notDone || ofIt))
                 || near(cues, pieces, "sign", NEAR)
                 || near(cues, pieces, "wanted", NEAR)
                 || near(cues, pieces, "dead", 1);

@@ -102,6 +102,9 @@ final class Jobs {
             boolean ofAnimals = heard.parts().isEmpty() && OF_ANIMALS.contains(piece.kind());
             if (heard.says() == Says.MENDED) {
                 fitting(tank, heard, true).ifPresent(d -> d.close(Optional.of(note.on())));
+            } else if (heard.says() == Says.AGAIN) {
+                fitting(tank, heard, true)
+                        .ifPresent(d -> d.note(Optional.of(note.on()), piece.text(), piece.at(), heard));
             } else if (!ofAnimals) {
                 draft(tank, heard, true).note(Optional.of(note.on()), piece.text(), piece.at(), heard);
             }

@@ -79,7 +79,7 @@ class CourseTest {
     @Test
     void a_treatment_known_from_notes_alone_begins_with_its_first_dose() {
         History history = log().note("note", 2, "started the medicine from the vet, 400 mg in")
-                .note("note", 3, "spots 12")
+                .note("note", 3, "spots 12; the vet says 250 mg per dose next time")
                 .note("note", 5, "spots 9; gave 100 mg")
                 .note("note", 8, "3 spots left")
                 .note("note", 11, "no spots")

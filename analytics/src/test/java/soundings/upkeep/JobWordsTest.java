@@ -31,6 +31,11 @@ class JobWordsTest {
             the heater again: relay chatters, still not done | TO_MEND | heater
             heater clicks on and off, look at it on Saturday | TO_MEND | heater
             heater fine, need to test more often            | NOTHING | ''
+            opened wavemaker, shaft worn                    | TO_MEND | circulation_pump
+            power strip damp under the stand!!              | TO_MEND | power stand
+            Heizstab schaltet nicht ab, nachsehen!          | TO_MEND | heater
+            float again                                     | AGAIN   | top_up
+            shaft arrived, wavemaker back in, silent        | MENDED  | circulation_pump
             gasket fitted; skimmer dry now                  | MENDED  | skimmer
             must replace the fan sometime                   | TO_MEND | fan
             return pump fixed                               | MENDED  | return_pump
