@@ -10,7 +10,7 @@ import soundings.quantity.Interval;
 
 /**
  * When a falling level reaches a limit: a straight line, or one of the logarithms, by least squares, whichever lies closer to the
- * readings.
+ * readings; through the last few alone where that misses them.
  *
  * @param shape which of the two
  * @param day where the line meets the limit, with the 90 % interval of Fieller (1954, J. R. Stat. Soc. B 16, 175-185)
@@ -19,6 +19,9 @@ import soundings.quantity.Interval;
 public record Falling(Shape shape, Interval day, int readings) {
     /** The fewest readings a line with an interval can be drawn through. */
     static final int FEWEST = 3;
+
+    /** So many of the last readings are looked at by themselves. */
+    private static final int LAST = 4;
 
     /** Up to this ratio of their squares neither shape is the better one: on made-up tanks nine in ten intervals then hold the day. */
     private static final double ALIKE = 2;
@@ -40,26 +43,50 @@ public record Falling(Shape shape, Interval day, int readings) {
             return Optional.empty();
         }
         Line line = Line.through(readings, d -> 1, step(readings) / Math.sqrt(12));
-        Fit straight = new Fit(Shape.LINEAR, squares(readings, line::at), line.reaches(limit));
+        Fit straight = new Fit(Shape.LINEAR, squares(readings, line::at), line::at, line.reaches(limit));
         Optional<Fit> curved = limit > 0
                 ? logarithms(readings)
                         .map(logs -> new Fit(
                                 Shape.LOG_LINEAR,
                                 squares(readings, d -> Math.exp(logs.at(d))),
+                                d -> Math.exp(logs.at(d)),
                                 logs.reaches(Math.log(limit))))
                 : Optional.empty();
-        return curved.map(c -> c.squares() < straight.squares() ? c.beside(straight) : straight.beside(c))
-                .orElse(straight)
-                .falling(readings.size());
+        Fit all = curved.map(c -> c.squares() < straight.squares() ? c.beside(straight) : straight.beside(c))
+                .orElse(straight);
+        return lately(limit, readings, all).orElse(all).falling(readings.size());
+    }
+
+    /**
+     * A straight line through the last readings alone, where what was drawn through all of them clearly misses those: nitrite's fall
+     * is often the steepest at its end.
+     */
+    private static Optional<Fit> lately(double limit, List<At> readings, Fit all) {
+        if (readings.size() <= LAST) {
+            return Optional.empty();
+        }
+        List<At> last = readings.subList(readings.size() - LAST, readings.size());
+        double step = step(readings);
+        double unseen = LAST * step * step / 12;
+        Line line = Line.through(last, d -> 1, step / Math.sqrt(12));
+        double squares = squares(last, line::at) + unseen;
+        boolean misses = squares(last, all.course()) + unseen > ALIKE * squares;
+        return misses
+                ? line.reaches(limit).map(day -> new Fit(Shape.LINEAR, squares, line::at, Optional.of(day)))
+                : Optional.empty();
     }
 
     /** One shape's answer, with the squares its line leaves among the readings. */
-    private record Fit(Shape shape, double squares, Optional<Interval> day) {
+    private record Fit(Shape shape, double squares, DoubleUnaryOperator course, Optional<Interval> day) {
         /** Where the readings cannot tell the two shapes apart, the interval takes in what the other one says. */
         Fit beside(Fit other) {
             boolean alike = other.squares() < ALIKE * squares && other.day().isPresent();
             return alike
-                    ? new Fit(shape, squares, day.map(d -> around(d, other.day().orElseThrow())))
+                    ? new Fit(
+                            shape,
+                            squares,
+                            course,
+                            day.map(d -> around(d, other.day().orElseThrow())))
                     : this;
         }
 

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import soundings.chemistry.Parameter;
 import soundings.chemistry.Scale;
 import soundings.quantity.Interval;
 
@@ -54,12 +55,11 @@ final class Answer {
         Interval use = leaning.widen(widened(uses.interval()), false);
         Optional<Interval> plain = plainUse();
         caveats(use, plain);
-        boolean told = question.parameter().balances() && question.inflow().known();
         return new Estimate(
                 basis(),
                 new Estimate.Figures(
                         floored(leaning.widen(widened(levels.interval()), true)),
-                        told ? Optional.of(use) : Optional.empty(),
+                        tellsUse() ? Optional.of(use) : Optional.empty(),
                         use.times(-1).plus(question.dosedNow()),
                         question.dosedNow(),
                         plain),
@@ -67,6 +67,16 @@ final class Answer {
                 fit(levels, uses),
                 caveats,
                 fitted.changed());
+    }
+
+    /** A poison is made in the tank and not dosed, and where nothing is and nothing goes in nothing is used. */
+    private boolean tellsUse() {
+        Parameter parameter = question.parameter();
+        boolean nothing = question.dosedNow() == 0 && atZero();
+        return parameter.balances()
+                && parameter.kind() != Parameter.Kind.TOXIN
+                && question.inflow().known()
+                && !nothing;
     }
 
     private Estimate.Basis basis() {
@@ -268,7 +278,7 @@ final class Answer {
             caveats.add("the level moved by about " + amount(Math.sqrt(jump.jump())) + " shortly before "
                     + date(jump.day()) + " with no dose or change on record");
         }
-        if (question.parameter().balances() && empty()) {
+        if (question.parameter().balances() && question.dosedNow() > 0 && atZero()) {
             caveats.add(
                     "the level lies at or near zero, where less is used than would be: the use may be higher than stated");
         }
@@ -289,9 +299,9 @@ final class Answer {
     }
 
     /** Whether the last tests leave the level at zero, as far as the kit can tell. */
-    private boolean empty() {
+    private boolean atZero() {
         Smoother.Belief last = smoothed.get(smoothed.size() - 1).before();
-        return last.mean() < 2 * fitted.best().kit(0) && question.dosedNow() > 0;
+        return last.mean() < 2 * fitted.best().kit(0);
     }
 
     private String amount(double value) {

@@ -12,6 +12,8 @@ final class Doubts {
     private static final double CONVINCED = 3;
 
     private static final int LOOK_AHEAD = 3;
+    /** By so many errors of a test a reading may lie beyond its neighbours. */
+    private static final double ERRORS = 2;
 
     private Doubts() {}
 
@@ -57,15 +59,35 @@ final class Doubts {
 
     /** Readings that all others speak against; a rise of a poison is none, for it must not be missed. */
     static List<Estimate.Doubt> mistyped(List<Smoother.Smoothed> smoothed, Spread spread, Trust trust) {
+        List<Smoother.LeftOut> all =
+                smoothed.stream().flatMap(s -> s.readings().stream()).toList();
         List<Estimate.Doubt> doubts = new ArrayList<>();
-        for (Smoother.Smoothed stage : smoothed) {
-            for (Smoother.LeftOut leftOut : stage.readings()) {
-                if (weigh(leftOut, spread, trust).trust() < EVEN && !isPoisonRising(leftOut)) {
-                    doubts.add(new Estimate.Doubt(leftOut.sight().reading(), because(leftOut)));
-                }
+        for (int i = 0; i < all.size(); i++) {
+            Smoother.LeftOut leftOut = all.get(i);
+            if (weigh(leftOut, spread, trust).trust() < EVEN
+                    && !isPoisonRising(leftOut)
+                    && !isOnTheWay(all, i, spread)) {
+                doubts.add(new Estimate.Doubt(leftOut.sight().reading(), because(leftOut)));
             }
         }
         return doubts;
+    }
+
+    /**
+     * Whether it lies between the readings before and after it, a test's errors allowed for: then these bear it out, whatever the model
+     * thinks of so steep a course; so may a poison's first. A kit's step
+     * is the root of twelve times the variance that rounding to it brings.
+     */
+    private static boolean isOnTheWay(List<Smoother.LeftOut> all, int i, Spread spread) {
+        Sight sight = all.get(i).sight();
+        if (i == 0 || i == all.size() - 1) {
+            return i == 0 && sight.reading().parameter().kind() == Parameter.Kind.TOXIN;
+        }
+        Sight before = all.get(i - 1).sight();
+        Sight after = all.get(i + 1).sight();
+        double slack = ERRORS * spread.kit(sight.source()) + Math.sqrt(12 * sight.extraVariance());
+        return sight.low() >= Math.min(before.low(), after.low()) - slack
+                && sight.high() <= Math.max(before.high(), after.high()) + slack;
     }
 
     private static boolean isPoisonRising(Smoother.LeftOut leftOut) {

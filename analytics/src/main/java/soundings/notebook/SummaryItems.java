@@ -64,7 +64,7 @@ final class SummaryItems {
         cells.add(judgement
                 .<Cell>map(j -> new Cell.Words(j.verdict().words(), view.tone(j), id))
                 .orElse(Cell.words(estimate.isPresent() ? "" : "too little")));
-        Optional<Estimate> shown = estimate.filter(e -> !isByLastReading(parameter, judgement));
+        Optional<Estimate> shown = estimate.filter(e -> !isByLastReading(parameter));
         Scale scale = test.scale();
         cells.add(shown.map(e -> range(scale.written(e.level()), scale)).orElse(last(test)));
         cells.add(shown.filter(e -> parameter.balances())
@@ -81,10 +81,9 @@ final class SummaryItems {
         return new Row(cells, Places.gathered(places(test)));
     }
 
-    /** A poison found in the last test is what counts, whatever level the tests before it make likely. */
-    private static boolean isByLastReading(Parameter parameter, Optional<Judgement> judgement) {
-        return parameter.kind() == Parameter.Kind.TOXIN
-                && judgement.filter(j -> j.verdict() == Verdict.HIGH).isPresent();
+    /** Of a poison the last test is what counts, whatever level the tests before it make likely. */
+    private static boolean isByLastReading(Parameter parameter) {
+        return parameter.kind() == Parameter.Kind.TOXIN;
     }
 
     /** What is not told has no certainty, but what it needs to be told. */

@@ -70,10 +70,15 @@ public final class EstimateBench {
     }
 
     private void run(SimulatedTank tank, SimulatedTank.Kind kind) {
-        Estimating.of(tank.history(), reference).outcomes().get(0).match(e -> results.add(result(tank, kind, e)), n -> {
-            refused++;
-            return false;
-        });
+        Estimating.of(tank.history(), reference)
+                .outcomes()
+                .get(0)
+                .match(e -> e.use().isPresent() ? results.add(result(tank, kind, e)) : refuse(), n -> refuse());
+    }
+
+    private boolean refuse() {
+        refused++;
+        return false;
     }
 
     private static Result result(SimulatedTank tank, SimulatedTank.Kind kind, Estimate e) {

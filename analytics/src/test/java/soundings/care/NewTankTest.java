@@ -89,6 +89,17 @@ class NewTankTest {
     }
 
     @Test
+    void a_fall_that_grows_steeper_is_foretold_by_its_last_tests() {
+        WrittenLog log = log().readings(test("ammonia"), 0, 1, 3, 3, 2.9, 2.7, 2.3, 1.7, 1.1, 0.5);
+
+        Falling gone = lagoon(log).clearing(test("ammonia")).gone().orElseThrow();
+
+        // the last four fall by 0.6 a day: (0.5 - 0.05) / 0.6 days after the sixth from the peak
+        assertThat(gone.day().mid()).isCloseTo(6.75, within(0.05));
+        assertThat(gone.day().high()).isLessThan(8);
+    }
+
+    @Test
     void a_fall_no_clearer_than_its_scatter_has_no_day() {
         NewTank tank = lagoon(log().readings(test("ammonia"), 0, 1, 2, 1.2, 1.9, 1.3, 1.8));
 

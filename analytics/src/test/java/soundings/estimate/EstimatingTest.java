@@ -193,10 +193,22 @@ class EstimatingTest {
         }
         Estimate after = estimate(history(readings, List.of(), List.of()));
 
-        assertThat(width(after.use().orElseThrow()))
-                .isGreaterThan(width(before.use().orElseThrow()));
-        assertThat(after.use().orElseThrow().high()).isGreaterThan(0.1);
+        assertThat(after.use()).isEmpty();
+        assertThat(width(after.drift())).isGreaterThan(width(before.drift()));
+        assertThat(after.drift().low()).isLessThan(-0.1);
         assertThat(after.level().low()).isNotNegative();
+    }
+
+    /** A tank run in: nitrite climbs and falls as steeply as no use of a stocked tank changes; each test is borne out by its neighbours. */
+    @Test
+    void the_course_of_a_tank_that_is_run_in_is_no_row_of_mistypings() {
+        double[] course = {0, 0, 0, 0.5, 2, 4.5, 7, 8.5, 9, 9, 8.8, 8.5, 7, 4.5, 2, 0.5, 0, 0};
+        List<Reading> readings = new ArrayList<>();
+        for (int d = 0; d < course.length; d++) {
+            readings.add(reading(d, new Amount.Exact(course[d])));
+        }
+
+        assertThat(estimate(history(readings, List.of(), List.of())).setAside()).isEmpty();
     }
 
     private static double width(Interval interval) {
