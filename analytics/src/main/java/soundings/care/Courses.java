@@ -16,15 +16,6 @@ import soundings.history.TankHistory;
 
 /** Finds courses of treatment, in the setup first, else in the notes, and follows each by its dates. */
 final class Courses {
-    /** Days without a note of a dose after which the next one belongs to another course; common practice, no source. */
-    private static final int PAUSE = 14;
-
-    /** A treatment is spoken of at most so many days before its first dose. */
-    private static final int BEFORE = 7;
-
-    /** Signs noted on so many days beside one dose make a course. */
-    private static final int FEWEST_SIGNS = 3;
-
     private final History history;
     private final Vocabulary words;
 
@@ -62,99 +53,13 @@ final class Courses {
         return all;
     }
 
-    /** A dose, and another one or signs noted on some days within a fortnight, make a course; a dose alone is a bath. */
     private List<Course> fromNotes(TankHistory tank) {
         List<Note> notes = Note.of(tank).stream()
                 .filter(n -> !n.on().isAfter(history.asOf()))
                 .toList();
-        List<Course> all = new ArrayList<>();
-        int i = 0;
-        while (i < notes.size()) {
-            Run run = isOfTreatment(notes, i) ? run(tank, notes.subList(i, notes.size())) : Run.NONE;
-            if (run.isCourse()) {
-                Optional<LocalDate> end =
-                        Optional.of(run.last().plusDays(PAUSE)).filter(e -> e.isBefore(history.asOf()));
-                all.add(course(tank, blank(tank.tank(), end), run.first(), false));
-            }
-            i += Math.max(1, run.notes());
-        }
-        return all;
-    }
-
-    /**
-     * Notes that follow each other by no more than a pause.
-     *
-     * @param days of doses
-     * @param signs days on which signs or their absence are noted
-     * @param notes how many were looked at
-     */
-    private record Run(List<LocalDate> days, List<LocalDate> signs, int notes) {
-        static final Run NONE = new Run(List.of(), List.of(), 0);
-
-        boolean isCourse() {
-            return days.size() > 1 || (days.size() == 1 && signs.size() >= FEWEST_SIGNS);
-        }
-
-        LocalDate first() {
-            return days.get(0);
-        }
-
-        LocalDate last() {
-            return Stream.concat(days.stream(), signs.stream())
-                    .max(Comparator.naturalOrder())
-                    .orElseThrow();
-        }
-    }
-
-    /** From the first note on, where that tells of a dose; nothing otherwise. */
-    private Run run(TankHistory tank, List<Note> notes) {
-        List<LocalDate> doses = new ArrayList<>();
-        List<LocalDate> signs = new ArrayList<>();
-        int n = 0;
-        while (n < notes.size()) {
-            Note note = notes.get(n);
-            if (!doses.isEmpty()
-                    && new Run(doses, signs, n).last().plusDays(PAUSE).isBefore(note.on())) {
-                break;
-            }
-            boolean dose = given(note, blank(tank.tank()), tank.litres()).isPresent();
-            if (dose && !doses.contains(note.on())) {
-                doses.add(note.on());
-            }
-            if (!dose && n == 0) {
-                break;
-            }
-            Sign.read(note, words).ifPresent(s -> signs.add(s.on()));
-            n++;
-        }
-        return new Run(doses, signs, n);
-    }
-
-    /** Whether this note or one of the days before it speaks of a treatment. */
-    private boolean isOfTreatment(List<Note> notes, int at) {
-        LocalDate from = notes.get(at).on().minusDays(BEFORE);
-        return notes.subList(0, at + 1).stream()
-                .filter(n -> !n.on().isBefore(from))
-                .anyMatch(this::speaksOfTreatment);
-    }
-
-    private boolean speaksOfTreatment(Note note) {
-        return note.kinds().contains("treatment")
-                || words.course.matcher(Vocabulary.folded(note.text())).find();
-    }
-
-    /**
-     * A dose the note tells of. Where the medicine is not known, a weight in milligrams is one; grams are only where the note speaks of
-     * the treatment, as salts are weighed out in them too.
-     */
-    private Optional<Given> given(Note note, Treatment plan, OptionalDouble litres) {
-        Optional<Given> told = Given.read(note, plan, litres, words);
-        if (!plan.medicine().isEmpty()) {
-            return told;
-        }
-        boolean spoken = speaksOfTreatment(note);
-        return told.filter(g -> spoken || g.isInMilligrams())
-                .or(() -> Given.weighed(note, litres, words).filter(g -> spoken || g.isInMilligrams()));
+        return NotedCourse.of(notes, blank(tank.tank()), tank.litres(), words).stream()
+                .map(c -> course(tank, blank(tank.tank(), c.ended(history.asOf())), c.first(), false))
+                .toList();
     }
 
     private static Treatment blank(String tank) {
@@ -216,7 +121,7 @@ final class Courses {
 
     private List<Given> doses(TankHistory tank, Treatment plan) {
         return Note.of(tank).stream()
-                .flatMap(n -> Given.read(n, plan, tank.litres(), words).stream())
+                .flatMap(n -> Given.of(n, plan, tank.litres(), words).stream())
                 .toList();
     }
 
@@ -224,7 +129,7 @@ final class Courses {
     private List<Given> withFirst(
             TankHistory tank, Treatment plan, LocalDate started, boolean stated, List<Note> notes) {
         List<Given> read = notes.stream()
-                .flatMap(n -> given(n, plan, tank.litres()).stream())
+                .flatMap(n -> Given.of(n, plan, tank.litres(), words).stream())
                 .toList();
         List<Given> doses = new ArrayList<>(
                 read.stream().filter(g -> !isOnlyWeighed(g, read)).toList());

@@ -24,8 +24,19 @@ public record Given(
             "(?<![\\d.,])(\\d+(?:[.,]\\d+)?)\\s*(mg|milligrams?|g|grams?|ml|drops?|gramm|tropfen|gouttes?|gramos?|gotas?|gram|druppels?)\\b(?!\\s*/\\s*l)",
             Pattern.CASE_INSENSITIVE);
 
+    /**
+     * The dose a note tells of. Where the medicine is not known, a weight in milligrams is one; grams are only where the note speaks of
+     * the treatment, as salts are weighed out in them too.
+     */
+    static Optional<Given> of(Note note, Treatment plan, OptionalDouble litres, Vocabulary words) {
+        Optional<Given> told = read(note, plan, litres, words);
+        boolean any = !plan.medicine().isEmpty() || words.speaksOfTreatment(note);
+        Optional<Given> weighed = plan.medicine().isEmpty() ? weighed(note, litres, words) : Optional.empty();
+        return told.filter(g -> any || g.isInMilligrams()).or(() -> weighed.filter(g -> any || g.isInMilligrams()));
+    }
+
     /** Reads a clause of a note; a clause that only speaks of a dose is none. */
-    static Optional<Given> read(Note note, Treatment plan, OptionalDouble litres, Vocabulary words) {
+    private static Optional<Given> read(Note note, Treatment plan, OptionalDouble litres, Vocabulary words) {
         for (String clause : words.clauses.split(note.text())) {
             String folded = Vocabulary.folded(clause);
             boolean named = !plan.medicine().isEmpty() && folded.contains(Vocabulary.folded(plan.medicine()));
@@ -49,7 +60,7 @@ public record Given(
     }
 
     /** What a note of a treatment weighs out in grams or milligrams, where it does not say what was done with it. */
-    static Optional<Given> weighed(Note note, OptionalDouble litres, Vocabulary words) {
+    private static Optional<Given> weighed(Note note, OptionalDouble litres, Vocabulary words) {
         Matcher amount = AMOUNT.matcher(note.text());
         boolean plain = !words.notGiven.matcher(Vocabulary.folded(note.text())).find();
         return plain && amount.find()
@@ -64,7 +75,7 @@ public record Given(
                 : Optional.empty();
     }
 
-    boolean isInMilligrams() {
+    private boolean isInMilligrams() {
         String unit = written.toLowerCase(Locale.ROOT);
         return unit.endsWith("mg") || unit.contains("milligram");
     }

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import soundings.chemistry.Alias;
 import soundings.chemistry.Names;
 import soundings.chemistry.Reference;
+import soundings.history.Note;
 
 /**
  * The words of {@code words.csv}, kind CARE, as patterns over a folded note: signs of illness, their absence, doses of a medicine, the
@@ -22,7 +23,7 @@ final class Vocabulary {
     final Pattern countBehind;
     private final Pattern onlyClear;
     final Pattern given;
-    final Pattern course;
+    private final Pattern course;
     final Pattern notGiven;
     final Pattern ended;
     final Pattern day;
@@ -66,6 +67,11 @@ final class Vocabulary {
         return challenge.matcher(plain).find()
                 && !notGiven.matcher(plain).find()
                 && !isGone.matcher(plain).find();
+    }
+
+    boolean speaksOfTreatment(Note note) {
+        return note.kinds().contains("treatment")
+                || course.matcher(folded(note.text())).find();
     }
 
     /** Nothing is the matter with the animal: words for none of a sign, or a clause that only says clear; not the water. */
