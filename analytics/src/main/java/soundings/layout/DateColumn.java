@@ -1,5 +1,6 @@
 package soundings.layout;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -29,6 +30,9 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
     private static final double AGAINST_POINTS = 5;
 
     static DateColumn of(Shape shape, Words words, long epochShift) {
+        if (shape.calendar()) {
+            return new DateColumn(shape, calendar(shape), 0);
+        }
         if (shape.findDate().isEmpty()) {
             return new DateColumn(shape, undated(shape), pointed(shape));
         }
@@ -49,9 +53,38 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
             Optional<WrittenDate> found = day > 0
                     ? onDay(inMonth, day)
                     : cell.flatMap(c -> words.date(c)).map(d -> shifted(d, epochShift));
-            written.add(found.filter(d -> !d.readings().isEmpty()));
+            written.add(found.filter(d -> !d.readings().isEmpty()).map(d -> inWeek(shape, line, d)));
         }
         return new DateColumn(shape, List.copyOf(written), pointed(shape));
+    }
+
+    /** A week's number and the day of the week beside it are a day. */
+    private static WrittenDate inWeek(Shape shape, Line line, WrittenDate week) {
+        Optional<DayOfWeek> day =
+                !week.spans() || !HeadedDays.in(shape.fields()).isEmpty()
+                        ? Optional.empty()
+                        : shape.fields().stream()
+                                .filter(f -> !f.role().gives())
+                                .flatMap(f -> line.at(f.column()).stream())
+                                .flatMap(c -> Dates.weekday(c.shown()).stream())
+                                .findFirst();
+        return day.flatMap(week::ofWeek).orElse(week);
+    }
+
+    /** The rows of a calendar go from one week to the next; each cell has its own day. */
+    private static List<Optional<WrittenDate>> calendar(Shape shape) {
+        YearMonth month = shape.topic().month().orElseThrow();
+        List<Optional<WrittenDate>> written = new ArrayList<>();
+        int day = 1;
+        for (Line line : shape.table().body()) {
+            day = line.cells().stream()
+                    .mapToInt(DateColumn::day)
+                    .filter(d -> d > 0 && month.isValidDay(d))
+                    .findFirst()
+                    .orElse(day);
+            written.add(onDay(month, day));
+        }
+        return List.copyOf(written);
     }
 
     private static long pointed(Shape shape) {

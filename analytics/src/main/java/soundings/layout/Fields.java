@@ -94,10 +94,33 @@ final class Fields {
     private Label together(List<Cell> labels, String header, Label best) {
         Label whole = words.label(header);
         Label lowest = tankAware(labels.get(labels.size() - 1));
+        if (aside(lowest.role()) && spans(labels.get(0))) {
+            return lowest;
+        }
         boolean says = whole.role() == Role.READING || whole.role() == Role.DOSE || whole.role() == Role.WATER_CHANGE;
         boolean other = lowest.role() == Role.READING && !lowest.parameter().equals(whole.parameter());
         boolean contradicts = other && whole.role() == Role.READING;
         return (says && !contradicts) || !best.known() ? whole : best;
+    }
+
+    /** Under a heading of several columns, such as {@code Doses} or {@code Calcium}, the column's own word says that it is another part. */
+    private static boolean aside(Role role) {
+        return role.dates()
+                || role == Role.UNTIL
+                || role == Role.TIME
+                || role == Role.ADDITIVE
+                || role == Role.NOTE
+                || role == Role.TANK;
+    }
+
+    /** Whether a label stands over other columns too. */
+    private boolean spans(Cell label) {
+        return table.band().stream()
+                .filter(l -> l.cells().contains(label))
+                .anyMatch(l -> table.usedColumns().stream()
+                                .filter(c -> over(l, c).filter(label::equals).isPresent())
+                                .count()
+                        > 1);
     }
 
     private static Label better(Label best, Label own) {

@@ -70,7 +70,8 @@ final class HeadedTanks {
     /** The columns of one test that different names set apart, none of them a way or time of testing. */
     private List<List<Field>> groups() {
         Map<String, List<Field>> byTest = shape.all(Role.READING).stream()
-                .filter(f -> f.label().tank().isEmpty())
+                .filter(f -> f.label().tank().isEmpty()
+                        && !HeadedDays.in(shape.fields()).containsKey(f.column()))
                 .collect(Collectors.groupingBy(
                         f -> f.label().parameter().map(p -> p.id()).orElse(""),
                         LinkedHashMap::new,

@@ -36,6 +36,7 @@ final class Headings {
         }
         int distinct = distinctMeanings(line);
         return (distinct >= 2 && !holdsData(line))
+                || HeadedDays.heads(line)
                 || (distinct == 1 && leadsDates(line, index))
                 || (foremost(index) && !holdsData(line) && overData(line, index));
     }

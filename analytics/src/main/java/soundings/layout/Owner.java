@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import soundings.chemistry.Names;
+import soundings.wording.VolumeText;
 
 /** The tank a table speaks of when its rows do not say: its title's, its sheet's, the only one there is, the file's name. */
 final class Owner {
@@ -65,6 +66,11 @@ final class Owner {
             "weekly",
             "monthly",
             "month",
+            "week",
+            "beginning",
+            "starting",
+            "commencing",
+            "ending",
             "year",
             "history",
             "analysis",
@@ -109,7 +115,24 @@ final class Owner {
             "per",
             "reef",
             "marine",
-            "club");
+            "club",
+            "calendar",
+            "kalender");
+
+    /** Words for what a sheet keeps of a tank. */
+    private static final Set<String> KEPT = Set.of(
+            "log",
+            "logs",
+            "logbook",
+            "diary",
+            "journal",
+            "tests",
+            "testing",
+            "results",
+            "readings",
+            "records",
+            "dosing",
+            "doses");
 
     /** Words of sentences about a log, which names of tanks do without. */
     private static final Set<String> SENTENCE_WORDS = Set.of(
@@ -184,7 +207,7 @@ final class Owner {
                 .or(() -> tanks.findKnown(sheet))
                 .or(() -> tanks.findIn(sheet))
                 .or(() -> sheets == 1 || general(sheet) ? only() : Optional.empty())
-                .or(() -> general(sheet) || !nameLike(sheet) ? Optional.empty() : Optional.of(sheet.strip()))
+                .or(() -> general(sheet) || !nameLike(sheet) ? Optional.empty() : Optional.of(unlogged(sheet)))
                 .or(this::only)
                 .orElseGet(() -> stem(file));
     }
@@ -245,9 +268,17 @@ final class Owner {
 
     /** The title without its general words, months and years. */
     private String bare(String title) {
-        return Stream.of(title.strip().split("[^\\p{L}\\p{N}']+"))
+        return Stream.of(VolumeText.without(title).strip().split("[^\\p{L}\\p{N}']+"))
                 .filter(w -> !says(w))
                 .collect(Collectors.joining(" "));
+    }
+
+    /** {@code Reef log}, {@code Reef doses}: the sheet's name without the words for what is kept on it. */
+    private static String unlogged(String sheet) {
+        String name = Stream.of(sheet.strip().split("\\s+"))
+                .filter(w -> !KEPT.contains(Names.fold(w)))
+                .collect(Collectors.joining(" "));
+        return name.chars().noneMatch(Character::isLetter) ? sheet.strip() : name;
     }
 
     private boolean general(String sheet) {

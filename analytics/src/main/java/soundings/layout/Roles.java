@@ -29,10 +29,11 @@ final class Roles {
         if (shape.has(Role.PRICE) && !shape.has(Role.READING)) {
             return shape.replace(f -> !f.role().dates(), f -> f.with(Label.of(Role.IGNORED, 0.8)));
         }
-        Shape dated = diary(roles.oneDate(roles.datesByValue(DateParts.settle(shape))));
+        Shape dated = diary(roles.oneDate(roles.datesByValue(DateParts.settle(HeadedDays.open(shape)))));
         Shape named = roles.additivesByValue(
                 roles.resultsByValue(roles.testsByValue(roles.tanksByValue(roles.dosesByUnit(dated)))));
-        return roles.restByValue(roles.tanksByNames(roles.columnsOfTopic(roles.amounts(roles.doses(named)))));
+        return roles.restByValue(
+                roles.tanksByNames(roles.columnsOfTopic(HeadedDays.settle(roles.amounts(roles.doses(named))))));
     }
 
     private static boolean daysCount(Shape shape, Field field) {
@@ -206,7 +207,13 @@ final class Roles {
         return shape.topic().about(Role.DOSE)
                 || words.volume(field.header()).isPresent()
                 || shape.has(Role.UNIT)
-                || shape.column(field).cells().stream().anyMatch(words::putIn);
+                || mostlyPoured(shape.column(field));
+    }
+
+    /** In a list of all sorts some amounts are volumes put in; in one of doses most are. */
+    private boolean mostlyPoured(Column column) {
+        long poured = column.cells().stream().filter(words::putIn).count();
+        return poured * 2 > column.size();
     }
 
     /** Most of the column's texts pass. */

@@ -70,6 +70,11 @@ final class RowTanks {
         return field.filter(RowTanks::byNames).isPresent();
     }
 
+    static String headed(Field field, Context context) {
+        String headed = field.label().tank();
+        return headed.isEmpty() ? headed : context.tanks().findKnown(headed).orElse(headed);
+    }
+
     static boolean byNames(Field field) {
         return field.inferred().contains(Inferred.TANK);
     }

@@ -36,13 +36,23 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
 
     /** The day written above results that have none of their own. */
     Optional<WrittenDate> titledDay() {
-        boolean results = has(Role.READING) || (has(Role.TEST) && has(Role.RESULT));
+        boolean results = has(Role.READING)
+                || (has(Role.TEST) && has(Role.RESULT))
+                || !HeadedDays.in(fields).isEmpty();
         return findDate().isEmpty() && results ? topic.day() : Optional.empty();
     }
 
     /** Whether its rows have days. */
     boolean dated() {
-        return findDate().isPresent() || findDiary().isPresent() || titledDay().isPresent();
+        return findDate().isPresent() || findDiary().isPresent() || titledDay().isPresent() || calendar();
+    }
+
+    /** Whether it is a month's sheet of days under the names of the week's. */
+    boolean calendar() {
+        return findDate().isEmpty()
+                && topic.month().isPresent()
+                && topic.day().isEmpty()
+                && !HeadedDays.in(fields).isEmpty();
     }
 
     /** A column that may name the tanks or something else: nothing beside it can be told apart until the keeper says. */

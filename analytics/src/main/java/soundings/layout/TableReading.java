@@ -8,22 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import soundings.log.AmbiguousDates;
-import soundings.log.AsWritten;
-import soundings.log.DateFromTitle;
 import soundings.log.DerivedRow;
 import soundings.log.Inferred;
 import soundings.log.MistypedYear;
 import soundings.log.NameMerged;
 import soundings.log.NoDate;
-import soundings.log.TanksAssumed;
-import soundings.log.TanksFromHeadings;
-import soundings.log.TanksUnclear;
 import soundings.log.UnreadableDate;
-import soundings.log.WaterUnclear;
 import soundings.sheet.Cell;
 import soundings.sheet.Region;
 import soundings.wording.DatesInText;
@@ -34,7 +24,6 @@ import soundings.wording.VolumeUnit;
 
 /** Walks the rows of one table and hands each cell to what its column holds. */
 final class TableReading {
-    private static final String SEVERAL = "more than one day stands here; of which it is, is not said";
     private static final String WHOSE = "whose water it is cannot be told";
 
     private final Context context;
@@ -46,6 +35,7 @@ final class TableReading {
     private final Doses doses;
     private final Notes notes;
     private final Changes changes;
+    private final HeadedDays days;
     private final Optional<Field> unclear;
     private final Optional<Field> diary;
     /** The way of testing that a heading tells, by column, where another column holds the same test. */
@@ -67,6 +57,7 @@ final class TableReading {
         this.doses = new Doses(context, area, ledger);
         this.notes = new Notes(context, area, ledger, results, doses);
         this.changes = new Changes(context, shape);
+        this.days = HeadedDays.of(shape);
     }
 
     /** What a table's cells became, the results still in their series. */
@@ -88,11 +79,7 @@ final class TableReading {
                 .forEach(c ->
                         ledger.issue(new NameMerged(area.written(c), c.shown().strip(), rowTanks.name(c))));
         years(rows, tanks);
-        ambiguous(rows);
-        several(rows);
-        tanksByName();
-        tanksByHeading();
-        titled(rows);
+        Doubts.of(context, shape, ledger, rows);
         for (int i = 0; i < rows.size(); i++) {
             if (derived.get(i).isPresent()) {
                 derived(rows.get(i), derived.get(i).get());
@@ -101,89 +88,6 @@ final class TableReading {
             }
         }
         doses.close();
-    }
-
-    /** Where day and month cannot be told apart one issue says so for the whole table. */
-    private void ambiguous(List<Row> rows) {
-        List<Cell> dates = rows.stream()
-                .filter(r -> r.own()
-                        && !r.refused().isEmpty()
-                        && context.orders().order().isEmpty())
-                .flatMap(r -> shape.findDate().or(() -> diary).stream().flatMap(f -> r.line().at(f.column()).stream()))
-                .toList();
-        if (!dates.isEmpty()) {
-            List<Line> lines = rows.stream().map(Row::line).toList();
-            ledger.issue(new AmbiguousDates(
-                    area.written(dates.get(0)),
-                    area.around(lines),
-                    context.orders().because()));
-        }
-    }
-
-    private void titled(List<Row> rows) {
-        boolean titled = shape.titledDay().isPresent() && !rows.isEmpty();
-        rows.stream()
-                .limit(titled ? 1 : 0)
-                .forEach(r -> r.date()
-                        .ifPresent(d -> ledger.issue(
-                                new DateFromTitle(area.written(r.line().cells().get(0)), d))));
-    }
-
-    private void tanksByName() {
-        shape.find(Role.TANK)
-                .filter(RowTanks::byNames)
-                .ifPresent(f -> ledger.issue(new TanksAssumed(first(f), around(f), heading(f), names(f), f.because())));
-        unclear.ifPresent(f -> ledger.issue(
-                new TanksUnclear(first(f), around(f), f.header(), names(f)),
-                area,
-                shape.column(f).cells()));
-    }
-
-    /** Tanks told apart by headings, or perhaps told apart. */
-    private void tanksByHeading() {
-        List<Field> named =
-                headed(f -> f.role() != Role.TANK && !f.label().tank().isEmpty() && RowTanks.byNames(f));
-        List<Field> open = headed(HeadedTanks::unclear);
-        named.stream()
-                .limit(1)
-                .forEach(f -> ledger.issue(
-                        new TanksFromHeadings(first(f), joined(named.stream().map(this::tank)))));
-        open.stream()
-                .limit(1)
-                .forEach(f -> ledger.issue(
-                        new WaterUnclear(first(f), joined(open.stream().map(TableReading::heading)))));
-    }
-
-    private List<Field> headed(Predicate<Field> which) {
-        return shape.fields().stream()
-                .filter(which.and(f -> shape.column(f).size() > 0))
-                .toList();
-    }
-
-    private static String joined(Stream<String> names) {
-        return names.distinct().limit(6).collect(Collectors.joining(", "));
-    }
-
-    private AsWritten first(Field field) {
-        return area.written(shape.column(field).cells().get(0));
-    }
-
-    private Region around(Field field) {
-        return area.around(shape.column(field).cells().stream()
-                .map(c -> new Line(c.at().row(), List.of(c)))
-                .toList());
-    }
-
-    private static String heading(Field field) {
-        return field.header().isEmpty() ? "(no heading)" : field.header();
-    }
-
-    private String names(Field field) {
-        return shape.column(field).cells().stream()
-                .map(c -> c.shown().strip())
-                .distinct()
-                .limit(6)
-                .collect(Collectors.joining(", "));
     }
 
     private void derived(Row row, String why) {
@@ -227,8 +131,8 @@ final class TableReading {
                 new Where(tank, row.date().get(), row.time(), row.line().row(), inferred, method(row.line()), refused);
         for (Field field : shape.fields()) {
             Optional<Cell> cell = row.line().at(field.column());
-            Where here = where.in(tank(field)).by(twins.getOrDefault(field.column(), ""));
-            cell.ifPresent(c -> cell(field, c, row.line(), onDay(row, field, headed(field, here))));
+            Where here = where.in(RowTanks.headed(field, context));
+            cell.ifPresent(c -> cell(field, c, row.line(), headed(field, when(row, field, c, here))));
         }
     }
 
@@ -236,12 +140,6 @@ final class TableReading {
         return HeadedTanks.unclear(field)
                 ? where.refuse(WHOSE)
                 : RowTanks.byNames(field) ? where.inferring(Inferred.TANK) : where;
-    }
-
-    /** A heading's tank, in the spelling it has elsewhere. */
-    private String tank(Field field) {
-        String headed = field.label().tank();
-        return headed.isEmpty() ? headed : context.tanks().findKnown(headed).orElse(headed);
     }
 
     private String method(Line line) {
@@ -268,21 +166,20 @@ final class TableReading {
     }
 
     /** Tests and changes are of one day; which one of several is not said. A rate may well go on from the first. */
-    private Where onDay(Row row, Field field, Where where) {
-        return row.several() && field.role() != Role.DOSE ? where.refuse(SEVERAL) : where;
-    }
-
-    private void several(List<Row> rows) {
-        rows.stream()
-                .filter(r -> r.several() && r.own())
-                .forEach(r -> shape.findDate()
-                        .flatMap(f -> r.line().at(f.column()))
-                        .ifPresent(c -> ledger.issue(
-                                new UnreadableDate(area.written(c), area.around(List.of(r.line())), SEVERAL))));
+    private Where when(Row row, Field field, Cell cell, Where where) {
+        if (days.tells(field)) {
+            return days.in(field, cell, where);
+        }
+        Where here = days.in(field, cell, where.by(twins.getOrDefault(field.column(), "")));
+        return row.several() && field.role() != Role.DOSE ? here.refuse(Doubts.SEVERAL) : here;
     }
 
     private void cell(Field field, Cell cell, Line line, Where where) {
-        switch (field.role()) {
+        if (days.number(field, cell)) {
+            ledger.label(area, cell);
+            return;
+        }
+        switch (merged(field, cell) ? Role.NOTE : field.role()) {
             case READING -> result(cell, headed(field, line), field, where);
             case RESULT -> named(cell, line, field, where);
             case DOSE -> dose(cell, field, line, where);
@@ -292,6 +189,15 @@ final class TableReading {
                 ledger.label(area, cell);
             default -> {}
         }
+    }
+
+    /** A text merged across several columns is about the row, not about their tests. */
+    private boolean merged(Field field, Cell cell) {
+        return field.role() == Role.READING
+                && !context.words().kind(cell).data()
+                && area.mergeAt(cell)
+                        .filter(m -> m.last().column() > m.first().column())
+                        .isPresent();
     }
 
     private void result(Cell cell, Results.Test test, Field field, Where where) {
@@ -310,7 +216,9 @@ final class TableReading {
     private void named(Cell cell, Line line, Field field, Where where) {
         String name = text(Role.TEST, line);
         Label label = context.words().inCompany(name);
-        if (label.parameter().isPresent()) {
+        if (context.words().putIn(cell) && !name.isEmpty()) {
+            listed(cell, context.words().additiveName(name), where);
+        } else if (label.parameter().isPresent()) {
             Results.Test test = new Results.Test(
                     label.parameter().get(),
                     name.isEmpty() ? field.header() : "",
@@ -322,6 +230,14 @@ final class TableReading {
         } else if (label.role() == Role.WATER_CHANGE && usable(cell, where)) {
             doses.waterChange(
                     cell, context.words().volume(text(Role.UNIT, line)).orElse(label.volume()), where);
+        }
+    }
+
+    /** A volume of something in a list of all sorts: put in once unless it says how often. */
+    private void listed(Cell cell, String additive, Where where) {
+        Label once = Label.of(Role.DOSE, 0.7).withMlPerDay(0);
+        if (usable(cell, where) && !doses.dose(cell, once, additive, where, Optional.empty())) {
+            notes.read(cell, where, additive);
         }
     }
 
@@ -374,7 +290,7 @@ final class TableReading {
 
     private void note(Field field, Cell cell, Where where) {
         if (usable(cell, where)) {
-            notes.read(cell, diary.filter(field::equals).isPresent() ? behindDay(cell) : cell.shown(), where);
+            notes.read(cell, diary.filter(field::equals).isPresent() ? behindDay(cell) : days.text(field, cell), where);
         }
     }
 

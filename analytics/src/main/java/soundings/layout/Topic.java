@@ -95,7 +95,7 @@ record Topic(
 
     private static Label subject(List<String> texts, Words words) {
         return texts.stream()
-                .map(words::label)
+                .flatMap(t -> Stream.of(words.label(t), t.strip().length() < 2 ? Label.UNKNOWN : words.inCompany(t)))
                 .filter(l -> l.role() == Role.READING || l.role() == Role.DOSE || l.role() == Role.WATER_CHANGE)
                 .findFirst()
                 .orElse(Label.UNKNOWN);

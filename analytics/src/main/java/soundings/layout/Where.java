@@ -32,6 +32,15 @@ record Where(
         return new Where(tank, date, time, row, more, method, refused);
     }
 
+    Where on(LocalDate day, Inferred how) {
+        return new Where(tank, day, time, row, inferred, method, refused).inferring(how);
+    }
+
+    /** @param hour where the row itself tells none */
+    Where at(LocalTime hour) {
+        return time.isPresent() ? this : new Where(tank, date, Optional.of(hour), row, inferred, method, refused);
+    }
+
     Where refuse(String why) {
         return new Where(tank, date, time, row, inferred, method, why);
     }

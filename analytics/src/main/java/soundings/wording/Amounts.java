@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import soundings.chemistry.Alias;
 import soundings.quantity.Amount;
 import soundings.sheet.Value;
@@ -112,6 +114,7 @@ public final class Amounts {
             "clicks",
             "scoops",
             "bars");
+    private static final Pattern WHEN = Pattern.compile("(?:@|at |um |[(]@?)? *([0-9][^()]{0,11})[)]?");
     private static final int LONGEST = 200;
 
     private Amounts() {}
@@ -239,9 +242,21 @@ public final class Amounts {
         int end = unitEnd(rest, vocabulary);
         String unit = rest.substring(0, end).strip();
         String note = rest.substring(end).strip();
+        if (timeOnly(note)) {
+            return Optional.of(doubted.withUnit(spelling(unit, vocabulary), ""));
+        }
         return digits(note) || otherwise(note, vocabulary)
                 ? Optional.empty()
                 : Optional.of(doubted.withUnit(spelling(unit, vocabulary), marksOnly(note) ? "" : note));
+    }
+
+    /** {@code @ 9am}, {@code (08:30)}: when it was tested, and nothing else. */
+    private static boolean timeOnly(String note) {
+        Matcher when = WHEN.matcher(note);
+        return when.matches()
+                && Dates.read(when.group(1))
+                        .filter(d -> d.readings().isEmpty() && d.time().isPresent())
+                        .isPresent();
     }
 
     /** Words behind a number that make it an aim, a limit, or the water of a tank that is named. */

@@ -1,5 +1,6 @@
 package soundings.wording;
 
+import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.util.EnumMap;
 import java.util.Map;
@@ -60,14 +61,22 @@ public final class Dates {
         if (plain.isEmpty() || plain.length() > LONGEST || plain.chars().noneMatch(c -> c >= '0' && c <= '9')) {
             return Optional.empty();
         }
-        Optional<WrittenDate> single = DateText.read(plain);
+        Optional<WrittenDate> single = Weeks.read(plain).or(() -> DateText.read(plain));
         return single.or(() -> number(plain)).or(() -> range(plain));
+    }
+
+    /** The day of the week that a text names, and nothing else. */
+    public static Optional<DayOfWeek> weekday(String text) {
+        String plain = Plain.of(text).strip();
+        return MonthNames.weekday(plain.endsWith(".") ? plain.substring(0, plain.length() - 1) : plain);
     }
 
     /** Why a text that is written as a date is none in this order: {@code 31 September does not exist}; empty where it is one. */
     public static Optional<String> missing(String text, DateOrder order) {
         String plain = Plain.of(text).strip();
-        return plain.isEmpty() || plain.length() > LONGEST ? Optional.empty() : DateText.missing(plain, order);
+        return plain.isEmpty() || plain.length() > LONGEST
+                ? Optional.empty()
+                : Weeks.missing(plain).or(() -> DateText.missing(plain, order));
     }
 
     private static Optional<WrittenDate> number(String plain) {

@@ -24,6 +24,9 @@ final class Numerals {
             return at;
         }
         while (i < plain.length()) {
+            if (fraction(plain, i) > 0) {
+                return i + 1;
+            }
             if (digitAt(plain, i) || joins(plain, i) && (spaced || plain.charAt(i) != ' ')) {
                 i++;
             } else {
@@ -31,6 +34,16 @@ final class Numerals {
             }
         }
         return i;
+    }
+
+    /** What a sign such as ½ adds to the figures before it; 0 where none stands. */
+    private static double fraction(String plain, int i) {
+        return switch (i < plain.length() ? plain.charAt(i) : ' ') {
+            case '¼' -> 0.25;
+            case '½' -> 0.5;
+            case '¾' -> 0.75;
+            default -> 0;
+        };
     }
 
     /** A mark, apostrophe or space that belongs to the number: figures must follow, and three of them behind a space. */
@@ -89,8 +102,15 @@ final class Numerals {
     }
 
     private static OptionalDouble value(String figures, char decimal, char group) {
-        if (figures.length() > LONGEST) {
+        if (figures.length() > LONGEST || figures.isEmpty()) {
             return OptionalDouble.empty();
+        }
+        double part = fraction(figures, figures.length() - 1);
+        if (part > 0) {
+            String whole = figures.substring(0, figures.length() - 1);
+            return onlyFigures(whole)
+                    ? OptionalDouble.of(Double.parseDouble("0" + whole) + part)
+                    : OptionalDouble.empty();
         }
         int at = figures.indexOf(decimal);
         String whole = at < 0 ? figures : figures.substring(0, at);

@@ -3,6 +3,7 @@ package soundings.wording;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.temporal.TemporalAdjusters;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -62,6 +63,16 @@ public record WrittenDate(
     /** Whether it tells of more than one day. */
     public boolean spans() {
         return until.entrySet().stream().anyMatch(e -> !e.getValue().equals(readings.get(e.getKey())));
+    }
+
+    /** One day of the seven from Monday to Sunday; empty where this is no such week. */
+    public Optional<WrittenDate> ofWeek(DayOfWeek day) {
+        Optional<LocalDate> first = settled() ? days().get(0).date() : Optional.empty();
+        Optional<LocalDate> last = until.values().stream().findFirst().flatMap(PartialDate::date);
+        boolean week = first.filter(d -> d.getDayOfWeek() == DayOfWeek.MONDAY).isPresent()
+                && last.equals(first.map(d -> d.plusDays(6)));
+        return first.filter(d -> week)
+                .map(monday -> certain(monday.with(TemporalAdjusters.nextOrSame(day)), time, origin, sure));
     }
 
     /** The different days it can mean. */
