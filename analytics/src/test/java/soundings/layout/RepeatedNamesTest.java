@@ -25,7 +25,7 @@ import soundings.sheet.Grid;
 /** Columns of a few repeated names whose heading does not say what they name. */
 class RepeatedNamesTest {
     @ParameterizedTest
-    @ValueSource(strings = {"Which", "Where", "Room", "What", "Info", ""})
+    @ValueSource(strings = {"Which", "Spot", "Room", "What", "Info", ""})
     void names_beside_values_of_their_own_are_tanks_whatever_the_heading(String heading) {
         Log log = read(sheet(
                 "Log",
@@ -121,7 +121,7 @@ class RepeatedNamesTest {
                 sheet("Tests", row("Date", "Tank", "Ca ppm"), row(day(5, 1), "Hall", 420), row(day(5, 2), "Lab", 430)),
                 sheet(
                         "Water changes",
-                        row("Date", "Where", "%"),
+                        row("Date", "Spot", "%"),
                         row(day(5, 3), "Hall", 10),
                         row(day(5, 9), "Lab", 20)));
 
