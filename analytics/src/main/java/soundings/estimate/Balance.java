@@ -6,6 +6,7 @@ import static soundings.estimate.Start.LEVEL;
 import static soundings.estimate.Start.USE;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The mass balance of one test in one tank as a Gaussian belief that moves through time: the level, its use a day, the
@@ -25,6 +26,7 @@ final class Balance {
 
     private final Start start;
     private final Spread spread;
+    private final double[] kits;
     private final Trust trust;
     private final int n;
     private final double[] mean;
@@ -39,6 +41,7 @@ final class Balance {
     Balance(Start start, Spread spread, Trust trust, double firstDay) {
         this.start = start;
         this.spread = spread;
+        this.kits = spread.kits();
         this.trust = trust;
         this.n = start.size();
         this.mean = start.mean();
@@ -50,6 +53,7 @@ final class Balance {
     private Balance(Balance other) {
         this.start = other.start;
         this.spread = other.spread;
+        this.kits = other.kits;
         this.trust = other.trust;
         this.n = other.n;
         this.mean = other.mean.clone();
@@ -95,8 +99,9 @@ final class Balance {
     /** Everything of a stage; what the sights did is read with {@link #last()} by those who take the steps singly. */
     void take(Stage stage) {
         pass(stage);
-        for (Sight sight : stage.sights()) {
-            look(sight);
+        List<Sight> sights = stage.sights();
+        for (int i = 0; i < sights.size(); i++) {
+            look(sights.get(i));
         }
         change(stage);
     }
@@ -174,10 +179,12 @@ final class Balance {
      * known. Found on made-up tanks that ran empty; no source.
      */
     private double clip(double dt) {
-        double sd = Math.sqrt(Math.max(p[0], TINY));
-        if (!start.floor() || mean[LEVEL] > CLIP_WITHIN * sd) {
+        double variance = Math.max(p[0], TINY);
+        double level = mean[LEVEL];
+        if (!start.floor() || (level > 0 && level * level > CLIP_WITHIN * CLIP_WITHIN * variance)) {
             return 1;
         }
+        double sd = Math.sqrt(variance);
         Gauss.Moments clipped = Gauss.clippedAtZero(mean[LEVEL], sd);
         mean[LEVEL] = clipped.mean();
         scaleLevel(clipped.probability() * clipped.probability());
@@ -189,8 +196,9 @@ final class Balance {
 
     private void scaleLevel(double factor) {
         for (int j = 1; j < n; j++) {
-            p[j] *= factor;
-            p[j * n] *= factor;
+            double tie = p[j] * factor;
+            p[j] = tie;
+            p[j * n] = tie;
         }
         p[0] *= factor * factor;
     }
@@ -217,10 +225,31 @@ final class Balance {
             }
         }
         double own = seen(sight.source());
-        double error = spread.kit(sight.source()) * sight.looseness();
+        double error = kits[sight.source()] * sight.looseness();
         last = trust.weigh(sight, expected, own, own + error * error + sight.extraVariance());
         logLikelihood += last.logLikelihood();
         pull(last.pull(), last.narrowing());
+    }
+
+    /** The same written out for level, use and growth alone, which is what most passes have. */
+    private void pullCore(double by, double narrowing) {
+        double level = towards[0];
+        double use = towards[1];
+        double growth = towards[2];
+        mean[0] += level * by;
+        mean[1] += use * by;
+        mean[2] += growth * by;
+        double levelNarrowed = level * narrowing;
+        double useNarrowed = use * narrowing;
+        p[0] -= levelNarrowed * level;
+        p[1] -= levelNarrowed * use;
+        p[2] -= levelNarrowed * growth;
+        p[4] -= useNarrowed * use;
+        p[5] -= useNarrowed * growth;
+        p[8] -= growth * narrowing * growth;
+        p[3] = p[1];
+        p[6] = p[2];
+        p[7] = p[5];
     }
 
     private double seen(int source) {
@@ -228,6 +257,10 @@ final class Balance {
     }
 
     private void pull(double by, double narrowing) {
+        if (n == FIRST_BIAS) {
+            pullCore(by, narrowing);
+            return;
+        }
         for (int i = 0; i < n; i++) {
             mean[i] += towards[i] * by;
             double narrowed = towards[i] * narrowing;

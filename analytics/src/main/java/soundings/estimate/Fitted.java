@@ -26,7 +26,8 @@ record Fitted(Question question, Spread best, Lately lately, List<Estimate.Doubt
         List<Stage> stages = Doubts.jumps(question.stages(), question.begin(best.spread()));
         List<Stage> jumps = stages.stream().filter(s -> s.jump() > 0).toList();
         Question jumped = question.with(stages);
-        Lately lately = lately(jumped, List.of(best));
+        Lately lately =
+                lately(jumped, jumps.isEmpty() ? List.of(best) : Grid.again(List.of(best), recent(jumped)::run));
         Question told = told(jumped, lately);
         List<Estimate.Doubt> doubts = Doubts.mistyped(told.lookBack(best.spread()), best.spread(), question.trust());
         if (told.equals(question) && doubts.isEmpty()) {

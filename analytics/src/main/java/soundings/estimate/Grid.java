@@ -39,25 +39,37 @@ final class Grid {
         }
     }
 
-    /** A node's spread, its share of the whole and the belief it ends in; {@code changed}: with a late change, see {@link Lately}. */
-    record Node(Spread spread, double logPrior, double weight, Balance end, boolean changed) {
+    /**
+     * One pass through the readings.
+     *
+     * @param late the belief before the first of the last tests, see {@link Lately}
+     * @param end after the last
+     */
+    record Pass(Balance late, Balance end) {}
+
+    /** A node's spread, its share of the whole and how it went; {@code changed}: with a late change, see {@link Lately}. */
+    record Node(Spread spread, double logPrior, double weight, Pass pass, boolean changed) {
+        Balance end() {
+            return pass.end();
+        }
+
         Node weighing(double other) {
-            return new Node(spread, logPrior, other, end, changed);
+            return new Node(spread, logPrior, other, pass, changed);
         }
 
         Node ending(Balance other, boolean changing) {
-            return new Node(spread, logPrior, weight, other, changing);
+            return new Node(spread, logPrior, weight, new Pass(pass.late(), other), changing);
         }
     }
 
-    private record Tried(Spread spread, double logPrior, Balance end) {
+    private record Tried(Spread spread, double logPrior, Pass pass) {
         double log() {
-            return logPrior + end.logLikelihood();
+            return logPrior + pass.end().logLikelihood();
         }
     }
 
     /** The nodes that matter, heaviest first, weights adding to one. */
-    static List<Node> search(List<Axis> axes, Function<List<Double>, Spread> spread, Function<Spread, Balance> run) {
+    static List<Node> search(List<Axis> axes, Function<List<Double>, Spread> spread, Function<Spread, Pass> run) {
         return new Walk(axes, spread, run).all();
     }
 
@@ -65,12 +77,12 @@ final class Grid {
     private static final class Walk {
         private final List<Axis> axes;
         private final Function<List<Double>, Spread> spread;
-        private final Function<Spread, Balance> run;
+        private final Function<Spread, Pass> run;
         private final Map<List<Integer>, Tried> tried = new HashMap<>();
         private final Queue<List<Integer>> edge = new PriorityQueue<>(Comparator.comparingDouble(at -> -log(at)));
         private double best = Double.NEGATIVE_INFINITY;
 
-        Walk(List<Axis> axes, Function<List<Double>, Spread> spread, Function<Spread, Balance> run) {
+        Walk(List<Axis> axes, Function<List<Double>, Spread> spread, Function<Spread, Pass> run) {
             this.axes = axes;
             this.spread = spread;
             this.run = run;
@@ -125,7 +137,7 @@ final class Grid {
     }
 
     /** The same nodes weighed again on readings that changed a little. */
-    static List<Node> again(List<Node> nodes, Function<Spread, Balance> run) {
+    static List<Node> again(List<Node> nodes, Function<Spread, Pass> run) {
         List<Tried> tried = nodes.stream()
                 .map(n -> new Tried(n.spread(), n.logPrior(), run.apply(n.spread())))
                 .toList();
@@ -133,7 +145,7 @@ final class Grid {
     }
 
     private static Tried attempt(
-            List<Integer> at, List<Axis> axes, Function<List<Double>, Spread> spread, Function<Spread, Balance> run) {
+            List<Integer> at, List<Axis> axes, Function<List<Double>, Spread> spread, Function<Spread, Pass> run) {
         List<Double> values = new ArrayList<>();
         double log = 0;
         for (int d = 0; d < axes.size(); d++) {
@@ -141,8 +153,7 @@ final class Grid {
             log += axes.get(d).logPrior(at.get(d));
         }
         Spread chosen = spread.apply(values);
-        Balance end = run.apply(chosen);
-        return new Tried(chosen, log, end);
+        return new Tried(chosen, log, run.apply(chosen));
     }
 
     private static List<Node> weigh(Iterable<Tried> tried, double best) {
@@ -157,7 +168,7 @@ final class Grid {
         kept.sort((a, b) -> Double.compare(b.log(), a.log()));
         double all = sum;
         return kept.stream()
-                .map(t -> new Node(t.spread(), t.logPrior(), Math.exp(t.log() - best) / all, t.end(), false))
+                .map(t -> new Node(t.spread(), t.logPrior(), Math.exp(t.log() - best) / all, t.pass(), false))
                 .toList();
     }
 }

@@ -62,9 +62,24 @@ record Lately(List<Grid.Node> nodes, double probability, Optional<Late> likelies
         return new Lately(nodes, 0, Optional.empty());
     }
 
+    /** The stage of the first of the last tests. */
+    static int first(List<Stage> stages) {
+        double from = stages.get(stages.size() - 1).day() - DAYS;
+        int first = stages.size() - 1;
+        int tests = 0;
+        for (int i = first - 1; i >= 0 && tests < TESTS && stages.get(i).day() >= from; i--) {
+            if (!stages.get(i).sights().isEmpty()) {
+                first = i;
+                tests++;
+            }
+        }
+        return first;
+    }
+
     /** How it may have gone, and the belief it ends in. */
     private record Course(Optional<Late> change, double weight, Grid.Node node) {}
 
+    /** @param nodes run through the same stages up to the first of the last tests */
     static Lately of(Question question, List<Grid.Node> nodes) {
         List<Course> courses = new ArrayList<>();
         nodes.forEach(n -> courses.addAll(new Courses(question, n).all()));
@@ -100,7 +115,7 @@ record Lately(List<Grid.Node> nodes, double probability, Optional<Late> likelies
         Courses(Question question, Grid.Node node) {
             this.node = node;
             this.stages = question.stages();
-            this.at = question.begin(node.spread());
+            this.at = node.pass().late().copy();
             double step = STEP * question.scales().use();
             double move = MOVE * node.spread().kit(0);
             this.shake = step * step;
@@ -108,9 +123,7 @@ record Lately(List<Grid.Node> nodes, double probability, Optional<Late> likelies
         }
 
         List<Course> all() {
-            int first = first();
-            stages.subList(0, first).forEach(at::take);
-            for (int i = first; i < stages.size() - 1; i++) {
+            for (int i = first(stages); i < stages.size() - 1; i++) {
                 if (!stages.get(i).sights().isEmpty()) {
                     change(i);
                 }
@@ -119,20 +132,6 @@ record Lately(List<Grid.Node> nodes, double probability, Optional<Late> likelies
             at.take(stages.get(stages.size() - 1));
             add(Optional.empty(), unchanged, at);
             return all;
-        }
-
-        /** The stage of the first of the last tests. */
-        private int first() {
-            double from = stages.get(stages.size() - 1).day() - DAYS;
-            int first = stages.size() - 1;
-            int tests = 0;
-            for (int i = first - 1; i >= 0 && tests < TESTS && stages.get(i).day() >= from; i--) {
-                if (!stages.get(i).sights().isEmpty()) {
-                    first = i;
-                    tests++;
-                }
-            }
-            return first;
         }
 
         private void change(int i) {

@@ -158,10 +158,19 @@ record Question(
         return new Balance(start, spread, trust(), stages.get(0).day());
     }
 
-    Balance run(Spread spread) {
+    Grid.Pass run(Spread spread) {
         Balance balance = begin(spread);
-        stages.forEach(balance::take);
-        return balance;
+        int first = Lately.first(stages);
+        take(balance, 0, first);
+        Balance late = balance.copy();
+        take(balance, first, stages.size());
+        return new Grid.Pass(late, balance);
+    }
+
+    private void take(Balance balance, int from, int until) {
+        for (int i = from; i < until; i++) {
+            balance.take(stages.get(i));
+        }
     }
 
     List<Smoother.Smoothed> lookBack(Spread spread) {

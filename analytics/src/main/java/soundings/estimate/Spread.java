@@ -1,5 +1,7 @@
 package soundings.estimate;
 
+import java.util.List;
+
 /**
  * One choice of the spreads the data do not give away directly, standard deviations in canonical units.
  *
@@ -8,12 +10,16 @@ package soundings.estimate;
  * @param level unexplained change of the level in a day
  * @param growth of the steady change of the use
  */
-record Spread(java.util.List<Double> kit, double use, double level, double growth) {
+record Spread(List<Double> kit, double use, double level, double growth) {
     Spread {
-        kit = java.util.List.copyOf(kit);
+        kit = List.copyOf(kit);
     }
 
     double kit(int source) {
         return kit.get(source);
+    }
+
+    double[] kits() {
+        return kit.stream().mapToDouble(k -> k).toArray();
     }
 }
