@@ -214,9 +214,7 @@ final class Refusals {
                         .filter(c -> c.tests() < ENOUGH_SINCE)
                         .flatMap(c -> withheld(
                                 Reason.CHANGED_LATELY,
-                                (c.tests() == 1 ? "the last test does" : "the last " + c.tests() + " tests do")
-                                        + " not agree with the use before " + c.after()
-                                        + ": the use may have changed, or something moved the level that is not on record",
+                                c.words(),
                                 "Write down what was done after " + c.after() + ", if anything, and test "
                                         + Phrases.name(matter.parameter()) + " again on "
                                         + again(e, ENOUGH_SINCE - c.tests()))));

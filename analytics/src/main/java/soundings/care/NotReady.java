@@ -1,14 +1,16 @@
 package soundings.care;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import soundings.log.AsWritten;
 import soundings.quantity.Interval;
 
-/** Why a new tank is not ready, in a sentence of its own. */
-final class NotReady {
+/** Why a new tank is not ready, in words without a capital or a full stop; days as {@code 2026-11-04}. */
+public final class NotReady {
     private NotReady() {}
 
-    static String because(NewTank tank) {
+    public static String because(NewTank tank) {
         return switch (tank.lacks()) {
             case AMMONIA_TESTS -> "its ammonia has not been tested";
             case NITRITE_TESTS -> "its nitrite has not been tested";
@@ -34,13 +36,29 @@ final class NotReady {
                         + CareActions.figure(r.scale().written(r.amount().about())) + " "
                         + r.scale().label() + " on " + r.date())
                 .orElse(name);
-        String gone = clearing.on(Interval::mid)
-                .map(d -> "; by its trend it is gone about " + d
-                        + clearing.on(Interval::high)
-                                .map(h -> ", " + h + " at the latest")
-                                .orElse(""))
-                .orElse("");
-        return last + gone;
+        return last + "; " + when(clearing);
+    }
+
+    /** When a substance is gone by its trend, or why that cannot be said. */
+    public static String when(Clearing clearing) {
+        return switch (clearing.standing()) {
+            case UNTESTED -> "not tested";
+            case NONE ->
+                "none since " + clearing.noneSince().map(LocalDate::toString).orElse("the first test");
+            case FALLING -> "by its trend it is gone about " + day(clearing, Interval::mid) + latest(clearing);
+            case RISING -> "it has not begun to fall, so there is no day yet";
+            case TOO_FEW -> "too few tests since its highest for a trend";
+            case UNCLEAR -> "its fall is no clearer than the scatter of its tests, so there is no day yet";
+        };
+    }
+
+    private static String latest(Clearing clearing) {
+        String latest = day(clearing, Interval::high);
+        return latest.equals(day(clearing, Interval::mid)) ? "" : ", " + latest + " at the latest";
+    }
+
+    private static String day(Clearing clearing, ToDoubleFunction<Interval> end) {
+        return clearing.on(end).map(LocalDate::toString).orElse("");
     }
 
     static List<String> restsOn(NewTank tank) {

@@ -32,9 +32,7 @@ final class Tests {
 
     /** The test nearest to a day, at most {@code days} away; of two the earlier one. */
     static Optional<Reading> near(TankHistory tank, Parameter parameter, LocalDate day, int days) {
-        return of(tank, parameter, day.plusDays(days)).stream()
-                .filter(r -> apart(r.date(), day) <= days)
-                .min(Comparator.comparingLong((Reading r) -> apart(r.date(), day)));
+        return tank.findSeries(parameter).flatMap(s -> s.near(day, days));
     }
 
     static long apart(LocalDate one, LocalDate other) {

@@ -282,11 +282,7 @@ final class Answer {
             caveats.add(
                     "the level lies at or near zero, where less is used than would be: the use may be higher than stated");
         }
-        fitted.changed()
-                .ifPresent(
-                        c -> caveats.add(
-                                "the tests since " + c.after()
-                                        + " do not agree with the use before: the use has changed, or something moved the level that is not on record"));
+        fitted.changed().map(Estimate.Changed::words).ifPresent(caveats::add);
         if (check.tooLarge()) {
             caveats.add("the readings scatter more than the model allows; the intervals were widened for it");
         }

@@ -191,7 +191,14 @@ public record Estimate(
      * @param tests how many tests there are since
      * @param probability that there was one at all, 0 to 1
      */
-    public record Changed(LocalDate after, int tests, double probability) {}
+    public record Changed(LocalDate after, int tests, double probability) {
+        /** In a sentence's words; the day as {@code 2026-11-04}. */
+        public String words() {
+            return (tests == 1 ? "the last test does" : "the last " + tests + " tests do")
+                    + " not agree with the use before " + after
+                    + ": the use may have changed, or something moved the level that is not on record";
+        }
+    }
 
     /** A reading the model does not believe. */
     public record Doubt(Reading reading, String because) {}

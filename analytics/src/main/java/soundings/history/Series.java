@@ -1,12 +1,16 @@
 package soundings.history;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Scale;
+import soundings.log.Reading;
 
 /**
  * The readings of one parameter in one tank, oldest first, those set aside among them.
@@ -39,5 +43,17 @@ public record Series(Parameter parameter, Scale scale, List<Point> points) {
 
     public List<Point> used() {
         return points.stream().filter(Point::used).toList();
+    }
+
+    /** The used reading nearest to a day, at most so many days off; of two as near the earlier one. */
+    public Optional<Reading> near(LocalDate day, int days) {
+        return used().stream()
+                .map(Point::reading)
+                .filter(r -> apart(r, day) <= days)
+                .min(Comparator.comparingLong((Reading r) -> apart(r, day)).thenComparing(Reading::date));
+    }
+
+    private static long apart(Reading reading, LocalDate day) {
+        return Math.abs(ChronoUnit.DAYS.between(reading.date(), day));
     }
 }

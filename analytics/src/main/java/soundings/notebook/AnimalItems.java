@@ -2,13 +2,18 @@ package soundings.notebook;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import soundings.chemistry.Parameter;
 import soundings.chemistry.Scale;
 import soundings.history.Note;
+import soundings.log.Reading;
 import soundings.log.Remark;
 import soundings.notebook.TableItem.Column;
 import soundings.notebook.TableItem.Kind;
@@ -19,6 +24,10 @@ import soundings.upkeep.Animals;
 final class AnimalItems {
     private static final int LOSSES_DAYS = 365;
     private static final int NOTES_DAYS = 92;
+    /** A test further off tells little of that day; common practice, no source. */
+    private static final int NEAR_DAYS = 7;
+
+    private static final List<String> NUTRIENTS = List.of("nitrate", "phosphate");
 
     private AnimalItems() {}
 
@@ -130,44 +139,67 @@ final class AnimalItems {
     private record Noted(String tank, String of, Remark remark, String text) {}
 
     static List<Item> notes(View view) {
-        List<Column> columns = List.of(
-                new Column("Day", "", Kind.DATE, 0),
-                Column.words("Tank"),
-                Column.words("Of"),
-                Column.words("Noted"),
-                Column.words("Cell"));
         List<Noted> noted = animals(view).stream()
                 .flatMap(AnimalItems::all)
                 .filter(n -> within(view, n.remark().date(), NOTES_DAYS))
                 .sorted(Comparator.comparing(n -> n.remark().date()))
                 .toList();
-        List<Row> rows = noted.stream().map(AnimalItems::row).toList();
+        List<Parameter> nutrients = noted.stream()
+                .flatMap(n -> NUTRIENTS.stream()
+                        .flatMap(id -> view.findings().reference().findParameter(id).stream())
+                        .filter(p -> near(view, n, p).isPresent()))
+                .distinct()
+                .sorted(Comparator.comparing(p -> NUTRIENTS.indexOf(p.id())))
+                .toList();
+        List<Row> rows = noted.stream().map(n -> row(view, n, nutrients)).toList();
         return rows.isEmpty()
                 ? List.of()
                 : List.of(
-                        CareBlocks.prose(CareBlocks.block(Prose.Kind.PARAGRAPH, said(noted))),
+                        CareBlocks.prose(CareBlocks.block(Prose.Kind.PARAGRAPH, said(noted, nutrients))),
                         new TableItem(
                                 "animal-notes",
                                 "Moves, condition and feeding, the last three months",
-                                columns,
+                                columns(nutrients),
                                 rows,
                                 rows.size() > 4,
                                 List.of()));
     }
 
-    private static Row row(Noted n) {
-        return new Row(
-                List.of(
-                        new Cell.Day(n.remark().date()),
-                        Cell.words(n.tank()),
-                        Cell.words(n.of()),
-                        Cell.words(n.text()),
-                        Cell.words(n.remark().at().place())),
-                List.of());
+    private static List<Column> columns(List<Parameter> nutrients) {
+        List<Column> columns = new ArrayList<>(List.of(
+                new Column("Day", "", Kind.DATE, 0), Column.words("Tank"), Column.words("Of"), Column.words("Noted")));
+        nutrients.forEach(p -> columns.add(Column.words(p.name() + " near it")));
+        columns.add(Column.words("Cell"));
+        return columns;
+    }
+
+    private static Row row(View view, Noted n, List<Parameter> nutrients) {
+        List<Cell> cells = new ArrayList<>(List.of(
+                new Cell.Day(n.remark().date()), Cell.words(n.tank()), Cell.words(n.of()), Cell.words(n.text())));
+        nutrients.forEach(p -> cells.add(near(view, n, p)
+                .<Cell>map(r ->
+                        Cell.words(tested(view.scale(n.tank(), p), r, n.remark().date())))
+                .orElse(Cell.NOTHING)));
+        cells.add(Cell.words(n.remark().at().place()));
+        return new Row(cells, List.of());
+    }
+
+    private static Optional<Reading> near(View view, Noted n, Parameter parameter) {
+        return view.tank(n.tank())
+                .findSeries(parameter)
+                .flatMap(s -> s.near(n.remark().date(), NEAR_DAYS))
+                .filter(r -> !r.date().isAfter(view.asOf()));
+    }
+
+    /** {@code 27.5 mg/L, 2 days before}. */
+    private static String tested(Scale scale, Reading reading, LocalDate noted) {
+        long after = ChronoUnit.DAYS.between(noted, reading.date());
+        String off = Figures.count((int) Math.abs(after), "day", "days") + (after < 0 ? " before" : " after");
+        return Figures.amount(scale, reading.amount()) + (after == 0 ? ", that day" : ", " + off);
     }
 
     /** How many notes of each kind, and the newest on how the animals are. */
-    private static String said(List<Noted> noted) {
+    private static String said(List<Noted> noted, List<Parameter> nutrients) {
         List<String> counts = Stream.of("condition", "move", "feeding")
                 .flatMap(of -> {
                     int many =
@@ -181,7 +213,15 @@ final class AnimalItems {
                 .map(n -> " The newest on how the animals are: \u201c" + n.text() + "\u201d (" + n.tank() + ", "
                         + Figures.day(n.remark().date()) + ").")
                 .orElse("");
-        return "Noted in the last three months: " + Figures.list(counts) + "." + last;
+        String beside = nutrients.isEmpty()
+                ? ""
+                : " Beside each note stands how much "
+                        + Figures.list(nutrients.stream()
+                                .map(p -> Sentences.lower(p.name()))
+                                .toList())
+                        + " the test nearest to it found, at most " + NEAR_DAYS
+                        + " days off; that shows no cause of what was noted.";
+        return "Noted in the last three months: " + Figures.list(counts) + "." + last + beside;
     }
 
     private static Stream<Noted> all(Animals a) {

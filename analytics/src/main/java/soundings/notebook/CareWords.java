@@ -5,11 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import soundings.care.Challenge;
-import soundings.care.Clearing;
 import soundings.care.Course;
 import soundings.care.Move;
 import soundings.care.NewTank;
+import soundings.care.NotReady;
 import soundings.chemistry.Parameter;
 import soundings.log.Reading;
 import soundings.quantity.Interval;
@@ -23,7 +22,7 @@ final class CareWords {
             return "Ready" + tank.readyOn().map(d -> " since " + Figures.day(d)).orElse("") + " by your rule, on day "
                     + tank.age() + " since it was filled.";
         }
-        return "Not ready on day " + tank.age() + ": " + lacks(tank) + "." + earlier(tank);
+        return "Not ready on day " + tank.age() + ": " + Text.clause(NotReady.because(tank)) + "." + earlier(tank);
     }
 
     /** The pace of this one beside that of the keeper's others. */
@@ -43,59 +42,6 @@ final class CareWords {
                 : " To clear tests " + Figures.list(others)
                         + expected.map(d -> "; by its trend this one is clear about day " + d)
                                 .orElse("") + ".";
-    }
-
-    private static String lacks(NewTank tank) {
-        return switch (tank.lacks()) {
-            case AMMONIA_TESTS -> "ammonia has not been tested";
-            case NITRITE_TESTS -> "nitrite has not been tested";
-            case AMMONIA_GONE -> still(tank.clearings().get(0));
-            case NITRITE_GONE -> still(tank.clearings().get(1));
-            case ZERO_TESTS ->
-                Figures.count(tank.zerosInARow(), "test", "tests")
-                        + " in a row without ammonia and nitrite, and your rule asks for " + tank.zerosNeeded();
-            case CHALLENGE ->
-                tank.animals()
-                        ? "its tests are clear; no challenge dose was noted before animals went in. With animals in the tank never put in ammonia; "
-                                + "test ammonia and nitrite every few days instead (common practice, no source)"
-                        : "its tests are clear, but no challenge dose is noted (write, for example: challenge 2 mg/L)";
-            case CHALLENGE_CLEARED -> "the challenge dose" + on(tank) + " was not gone within a day";
-            case CHALLENGE_TESTED ->
-                "ammonia and nitrite were not both tested the day after the challenge dose" + on(tank);
-            case NOTHING -> "";
-        };
-    }
-
-    private static String on(NewTank tank) {
-        return tank.challenge()
-                .map(Challenge::on)
-                .map(d -> " of " + Figures.day(d))
-                .orElse("");
-    }
-
-    private static String still(Clearing clearing) {
-        String name = name(clearing.parameter());
-        return clearing.last()
-                        .map(r -> name + " was " + figure(r) + " on " + Figures.day(r.date()))
-                        .orElse(name) + "; " + when(clearing);
-    }
-
-    /** When a substance is gone by its trend, or why that cannot be said. */
-    static String when(Clearing clearing) {
-        return switch (clearing.standing()) {
-            case UNTESTED -> "not tested";
-            case NONE -> "none since " + clearing.noneSince().map(Figures::day).orElse("the first test");
-            case FALLING ->
-                "by its trend gone about " + day(clearing, Interval::mid) + " (" + day(clearing, Interval::low) + " to "
-                        + day(clearing, Interval::high) + ")";
-            case RISING -> "it has not begun to fall, so there is no day yet";
-            case TOO_FEW -> "too few tests since its highest for a trend";
-            case UNCLEAR -> "its fall is no clearer than the scatter of its tests, so there is no day yet";
-        };
-    }
-
-    private static String day(Clearing clearing, java.util.function.ToDoubleFunction<Interval> end) {
-        return clearing.on(end).map(Figures::day).orElse("");
     }
 
     static String name(Parameter parameter) {

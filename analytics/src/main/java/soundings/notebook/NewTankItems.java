@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import soundings.care.Clearing;
 import soundings.care.NewTank;
+import soundings.care.NotReady;
 import soundings.chemistry.Scale;
 import soundings.log.Reading;
 import soundings.notebook.TableItem.Column;
@@ -115,7 +116,7 @@ final class NewTankItems {
         boolean nitrate = clearing.parameter().id().equals("nitrate");
         String gone = nitrate
                 ? "it is what the other two turn into; only water changes and growth lower it"
-                : CareWords.when(clearing);
+                : Text.clause(NotReady.when(clearing));
         return new Row(
                 List.of(
                         Cell.words(CareWords.heading(clearing.parameter())),

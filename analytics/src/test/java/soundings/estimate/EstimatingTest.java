@@ -119,7 +119,7 @@ class EstimatingTest {
             assertThat(c.probability()).isGreaterThan(0.5);
         });
         assertThat(after.use()).hasValueSatisfying(u -> assertThat(u.high()).isGreaterThan(0.28));
-        assertThat(after.caveats()).anyMatch(c -> c.contains("do not agree with the use before"));
+        assertThat(after.caveats()).anyMatch(c -> c.contains("not agree with the use before"));
     }
 
     @Test
