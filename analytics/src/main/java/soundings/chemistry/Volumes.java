@@ -3,9 +3,17 @@ package soundings.chemistry;
 import java.util.List;
 import java.util.Map;
 
-/** Volumes of a recipe in mL; exact factors of NIST SP 811. */
-final class Volumes {
-    private static final double US_GALLON = 3785.411784;
+/** Units of volume: the exact factors of NIST SP 811 (2008), appendix B.8, and what a recipe may be written in. */
+public final class Volumes {
+    /** Litres; 231 cubic inches. */
+    public static final double US_GALLON = 3.785411784;
+
+    /** Litres. */
+    public static final double IMPERIAL_GALLON = 4.54609;
+
+    /** mL; a hundred and twenty-eighth of the gallon. */
+    private static final double US_FLUID_OUNCE = 1000 * US_GALLON / 128;
+
     private static final Map<String, Double> MILLILITRES = Map.ofEntries(
             Map.entry("ml", 1.0),
             Map.entry("cc", 1.0),
@@ -20,17 +28,17 @@ final class Volumes {
             Map.entry("liter", 1000.0),
             Map.entry("litres", 1000.0),
             Map.entry("liters", 1000.0),
-            Map.entry("us gal", US_GALLON),
-            Map.entry("us gallon", US_GALLON),
-            Map.entry("us gallons", US_GALLON),
-            Map.entry("gal", US_GALLON),
-            Map.entry("gallon", US_GALLON),
-            Map.entry("gallons", US_GALLON),
-            Map.entry("imp gal", 4546.09),
-            Map.entry("imperial gallon", 4546.09),
-            Map.entry("imperial gallons", 4546.09),
-            Map.entry("us fl oz", 29.5735295625),
-            Map.entry("fl oz", 29.5735295625));
+            Map.entry("us gal", 1000 * US_GALLON),
+            Map.entry("us gallon", 1000 * US_GALLON),
+            Map.entry("us gallons", 1000 * US_GALLON),
+            Map.entry("gal", 1000 * US_GALLON),
+            Map.entry("gallon", 1000 * US_GALLON),
+            Map.entry("gallons", 1000 * US_GALLON),
+            Map.entry("imp gal", 1000 * IMPERIAL_GALLON),
+            Map.entry("imperial gallon", 1000 * IMPERIAL_GALLON),
+            Map.entry("imperial gallons", 1000 * IMPERIAL_GALLON),
+            Map.entry("us fl oz", US_FLUID_OUNCE),
+            Map.entry("fl oz", US_FLUID_OUNCE));
 
     private Volumes() {}
 

@@ -15,6 +15,7 @@ import soundings.log.AsWritten;
 import soundings.log.Issue;
 import soundings.setup.SheetTable.Row;
 import soundings.sheet.Cell;
+import soundings.wording.VolumeUnit;
 
 /**
  * Reads single cells of the companion workbook; what cannot be read goes to {@code issues}.
@@ -146,17 +147,16 @@ record Cells(
             issues.add(new SetupIssues.UnreadableSetting(at, "a volume above zero"));
             return OptionalDouble.empty();
         }
-        return number.isPresent() ? OptionalDouble.of(unit.get().litres(number.getAsDouble())) : number;
+        return number.isPresent() ? OptionalDouble.of(number.getAsDouble() * unit.get().litres().orElseThrow()) : number;
     }
 
     private Optional<VolumeUnit> unit(String written, AsWritten at, VolumeUnit bare) {
         if (written.isEmpty()) {
             return Optional.of(bare);
         }
-        if (VolumeUnit.someGallon(written)) {
-            return Optional.of(gallons.orElseGet(() -> assumedUs(at)));
-        }
-        Optional<VolumeUnit> unit = VolumeUnit.find(written);
+        Optional<VolumeUnit> unit = VolumeUnit.of(written)
+                .map(u -> u == VolumeUnit.GALLON ? gallons.orElseGet(() -> assumedUs(at)) : u)
+                .filter(u -> u.litres().isPresent());
         if (unit.isEmpty()) {
             issues.add(new SetupIssues.UnknownUnit(at, written, "a volume", "L, mL, US gal, imp gal"));
         }

@@ -17,6 +17,7 @@ import soundings.log.AsWritten;
 import soundings.log.Issue;
 import soundings.setup.SheetTable.Row;
 import soundings.sheet.Book;
+import soundings.wording.VolumeUnit;
 
 /** The companion workbook, sheet by sheet. A row that cannot be read becomes an issue with its place; the rest is kept. */
 public final class SetupReading {
@@ -51,7 +52,7 @@ public final class SetupReading {
                 reference,
                 mark.equals(",") || mark.startsWith("comma") ? ',' : mark.isEmpty() ? ' ' : '.',
                 order.isEmpty() ? Optional.empty() : Optional.of(order.startsWith("d")),
-                VolumeUnit.find(volume).filter(u -> u == VolumeUnit.US_GALLON || u == VolumeUnit.IMPERIAL_GALLON),
+                VolumeUnit.of(volume).filter(u -> u == VolumeUnit.US_GALLON || u == VolumeUnit.IMPERIAL_GALLON),
                 issues);
     }
 

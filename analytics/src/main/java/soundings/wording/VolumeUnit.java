@@ -3,15 +3,15 @@ package soundings.wording;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import soundings.chemistry.Volumes;
 
 /** What a volume, or a share of a tank, is counted in. */
 public enum VolumeUnit {
     MILLILITRE(0.001),
     LITRE(1),
-    /** 231 cubic inches exactly: NIST SP 811 (2008), appendix B.8. */
-    US_GALLON(3.785411784),
-    /** Exactly 4.54609 L: NIST SP 811 (2008), appendix B.8. */
-    IMPERIAL_GALLON(4.54609),
+    CUBIC_METRE(1000),
+    US_GALLON(Volumes.US_GALLON),
+    IMPERIAL_GALLON(Volumes.IMPERIAL_GALLON),
     /** {@code gal} alone: the keeper's preference says which. */
     GALLON(Double.NaN),
     /** Needs the keeper's bucket size. */
@@ -40,6 +40,9 @@ public enum VolumeUnit {
             Map.entry("litern", LITRE),
             Map.entry("litro", LITRE),
             Map.entry("litros", LITRE),
+            Map.entry("m3", CUBIC_METRE),
+            Map.entry("m\u00b3", CUBIC_METRE),
+            Map.entry("usg", US_GALLON),
             Map.entry("gal", GALLON),
             Map.entry("gals", GALLON),
             Map.entry("gallon", GALLON),
@@ -63,12 +66,12 @@ public enum VolumeUnit {
         return Double.isNaN(litres) ? OptionalDouble.empty() : OptionalDouble.of(litres);
     }
 
-    /** The unit a plain text stands for, spaces and dots left aside: {@code us gal}, {@code imp. gallons}, {@code %}. */
-    static Optional<VolumeUnit> of(String plain) {
-        String unit = Vocabulary.squeezed(plain);
+    /** The unit a text stands for, spaces, dots and brackets left aside: {@code US gal}, {@code gal (imp.)}, {@code %}. */
+    public static Optional<VolumeUnit> of(String written) {
+        String unit = Vocabulary.squeezed(Plain.of(written));
         Optional<VolumeUnit> alone = Optional.ofNullable(WORDS.get(unit));
         return alone.or(() -> gallon(unit, US_GALLON, "us", "usa", "american"))
-                .or(() -> gallon(unit, IMPERIAL_GALLON, "uk", "imp", "imperial"));
+                .or(() -> gallon(unit, IMPERIAL_GALLON, "uk", "br", "imp", "imperial"));
     }
 
     private static Optional<VolumeUnit> gallon(String unit, VolumeUnit which, String... countries) {
