@@ -147,7 +147,9 @@ record Cells(
             issues.add(new SetupIssues.UnreadableSetting(at, "a volume above zero"));
             return OptionalDouble.empty();
         }
-        return number.isPresent() ? OptionalDouble.of(number.getAsDouble() * unit.get().litres().orElseThrow()) : number;
+        return number.isPresent()
+                ? OptionalDouble.of(number.getAsDouble() * unit.get().litres().orElseThrow())
+                : number;
     }
 
     private Optional<VolumeUnit> unit(String written, AsWritten at, VolumeUnit bare) {
