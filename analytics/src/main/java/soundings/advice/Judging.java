@@ -116,17 +116,21 @@ final class Judging {
         Chances chances = Chances.of(estimate, target);
         Ruling ruling = dose.flatMap(sum -> byDose(sum, chances)).orElseGet(() -> ruling(chances, dosed));
         boolean open = ruling.verdict() == Verdict.CANNOT_TELL;
+        Optional<KitStep> coarse = matter.parameter().balances()
+                ? KitStep.tooCoarse(estimate, target.low(), target.high())
+                : Optional.empty();
         return new Judgement(
                 matter.tank().tank(),
                 matter.parameter(),
                 ruling.verdict(),
                 ruling.probability(),
-                because(matter, estimate, target, chances),
+                because(matter, estimate, target, chances)
+                        + coarse.filter(k -> !open)
+                                .map(k -> Tests.coarse(matter, k))
+                                .orElse(""),
                 Optional.of(target),
                 open ? TestsNeeded.until(estimate, later -> isTold(later, target, dosed)) : Optional.empty(),
-                matter.parameter().balances()
-                        ? KitStep.tooCoarse(estimate, target.low(), target.high())
-                        : Optional.empty());
+                coarse);
     }
 
     private static boolean isTold(TestsNeeded.Later later, TargetRange target, boolean dosed) {

@@ -61,6 +61,12 @@ final class Tests {
                         + shown(matter, kit.range()) + Phrases.unit(matter.scale()) + " wide");
     }
 
+    /** Said beside a verdict that was given all the same. */
+    static String coarse(Matter matter, KitStep kit) {
+        return ". Single tests are coarse for it: they come in steps of " + shown(matter, kit.step())
+                + " and scatter by " + shown(matter, kit.error());
+    }
+
     private static String shown(Matter matter, double difference) {
         double around = matter.last().map(r -> r.amount().about()).orElse(0.0);
         return Phrases.small(matter.scale().change(difference, around));

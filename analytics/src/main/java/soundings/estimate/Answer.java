@@ -282,6 +282,7 @@ final class Answer {
             caveats.add(
                     "the level lies at or near zero, where less is used than would be: the use may be higher than stated");
         }
+        sources().stream().skip(1).map(this::bias).forEach(caveats::add);
         fitted.changed().map(Estimate.Changed::words).ifPresent(caveats::add);
         if (check.tooLarge()) {
             caveats.add("the readings scatter more than the model allows; the intervals were widened for it");
@@ -292,6 +293,26 @@ final class Answer {
         plain.filter(p -> p.low() > use.high() || p.high() < use.low())
                 .ifPresent(p -> caveats.add("a plain line through the last " + PLAIN_DAYS + " days gives another use: "
                         + amount(p.mid()) + " a day"));
+    }
+
+    /** How one way of testing stands to the one that the level is told on. */
+    private String bias(Estimate.SourceBias source) {
+        Scale scale = question.tank().findScale(question.parameter()).orElseThrow();
+        double level = smoothed.get(smoothed.size() - 1).before().mean();
+        Interval bias = scale.change(source.bias(), level);
+        boolean lower = bias.mid() < 0;
+        Interval size = lower ? bias.times(-1) : bias;
+        String most = called(question.sources().names().get(0));
+        boolean told = bias.low() > 0 || bias.high() < 0;
+        return "tests by " + called(source.name()) + " read "
+                + (told
+                        ? Said.amount(size.mid(), scale, 0) + (lower ? " lower" : " higher") + " than those by " + most
+                                + " (" + Said.span(size, scale) + "); the level is told as the latter have it"
+                        : "as high as those by " + most + ", as far as can be told (" + Said.span(bias, scale) + ")");
+    }
+
+    private static String called(String name) {
+        return name.isEmpty() ? "no named kit" : name;
     }
 
     /** Whether the last tests leave the level at zero, as far as the kit can tell. */

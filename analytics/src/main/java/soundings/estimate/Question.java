@@ -53,12 +53,12 @@ record Question(
         LocalDate last = lastDay(readings);
         LocalDate end = history.asOf().isAfter(last.plusDays(CARRIED_DAYS)) ? last : latest(history.asOf(), last);
         Sources sources = Sources.of(readings);
-        double step = Steps.of(readings);
+        double[] steps = Steps.bySource(readings, sources);
         Scales rough = rough(readings, history, reference);
         Inflow first = Inflows.of(tank, parameter, history.setup(), reference, rough);
         Scales scales = rough.withUse(useSize(readings, first, rough.use()));
         Inflow inflow = Inflows.of(tank, parameter, history.setup(), reference, scales);
-        List<Timeline.Timed> sights = Sights.of(readings, tank.changes(), history.setup(), sources, scales, step);
+        List<Timeline.Timed> sights = Sights.of(readings, tank.changes(), history.setup(), sources, scales, steps);
         List<Stage> stages = Timeline.of(
                 sights,
                 inflow,
@@ -66,7 +66,7 @@ record Question(
         double dosed = inflow.risePerDay(sights.get(0).day());
         Start start =
                 start(parameter, sights.stream().map(Timeline.Timed::sight).toList(), dosed, scales, sources);
-        return new Question(tank, parameter, readings, end, sources, scales, step, inflow, stages, start);
+        return new Question(tank, parameter, readings, end, sources, scales, steps[0], inflow, stages, start);
     }
 
     private static LocalDate lastDay(List<Reading> readings) {

@@ -22,18 +22,18 @@ final class Sights {
     private final Setup setup;
     private final Sources sources;
     private final Scales scales;
-    private final double step;
+    private final double[] steps;
 
-    private Sights(Setup setup, Sources sources, Scales scales, double step) {
+    private Sights(Setup setup, Sources sources, Scales scales, double[] steps) {
         this.setup = setup;
         this.sources = sources;
         this.scales = scales;
-        this.step = step;
+        this.steps = steps;
     }
 
     static List<Timeline.Timed> of(
-            List<Reading> readings, List<Change> changes, Setup setup, Sources sources, Scales scales, double step) {
-        Sights sights = new Sights(setup, sources, scales, step);
+            List<Reading> readings, List<Change> changes, Setup setup, Sources sources, Scales scales, double[] steps) {
+        Sights sights = new Sights(setup, sources, scales, steps);
         Map<LocalDate, Double> changed = changes.stream()
                 .collect(Collectors.toMap(Change::on, c -> c.fraction().orElse(0), Double::sum));
         return readings.stream()
@@ -69,7 +69,8 @@ final class Sights {
 
     private Sight sight(Reading reading) {
         Optional<Setup.Kit> kit = kit(reading, setup);
-        double kitStep = kit.map(k -> k.step().orElse(step)).orElse(step);
+        double seen = steps[sources.indexOf(reading.method())];
+        double kitStep = kit.map(k -> k.step().orElse(seen)).orElse(seen);
         double looseness =
                 kit.map(k -> k.error().orElse(scales.kit()) / scales.kit()).orElse(1.0)
                         * (reading.approximate() ? APPROXIMATE : 1);

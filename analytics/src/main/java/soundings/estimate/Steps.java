@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import soundings.chemistry.Scale;
 import soundings.log.Reading;
 import soundings.quantity.Amount;
@@ -17,6 +18,15 @@ final class Steps {
     private static final double[] LEADING = {5, 2, 1};
 
     private Steps() {}
+
+    /** Of each kit or laboratory; see {@link #of}. */
+    static double[] bySource(List<Reading> readings, Sources sources) {
+        return IntStream.range(0, sources.size())
+                .mapToDouble(source -> of(readings.stream()
+                        .filter(r -> sources.indexOf(r.method()) == source)
+                        .toList()))
+                .toArray();
+    }
 
     /** In canonical units at the usual level; 0 where too few exact results show one. */
     static double of(List<Reading> readings) {

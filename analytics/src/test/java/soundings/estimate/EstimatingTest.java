@@ -334,6 +334,9 @@ class EstimatingTest {
 
         assertThat(e.sources()).extracting(Estimate.SourceBias::name).containsExactly("laboratory", "");
         assertThat(e.sources().get(1).bias().mid()).isCloseTo(0.5, within(0.1));
+        assertThat(e.caveats())
+                .anyMatch(c ->
+                        c.matches("tests by no named kit read 0\\.[45]\\d dKH higher than those by laboratory .*"));
         assertThat(e.level().mid()).isCloseTo(8.0, within(0.15));
     }
 
