@@ -2,20 +2,25 @@ package soundings.cli;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import soundings.findings.Findings;
-import soundings.history.Point;
 import soundings.log.AsWritten;
 import soundings.log.BlockReading;
 import soundings.log.ColumnReading;
+import soundings.log.Issue;
+import soundings.log.Reading;
 import soundings.sheet.Book;
 
 /** What {@code inspect} prints: a table a keeper can check in a minute, then every cell set aside with its reason. */
 final class Inspection {
     private static final int WIDEST = 34;
+    /** Places told beside the first, where many cells have the same fault. */
+    private static final int MOST_PLACES = 3;
 
     private Inspection() {}
 
@@ -26,10 +31,10 @@ final class Inspection {
                 + book.grids().size() + (book.grids().size() == 1 ? " sheet" : " sheets"));
         book.caveats().forEach(c -> lines.add("   " + (c.sheet().isEmpty() ? "" : c.sheet() + ": ") + c.message()));
         findings.log().blocks().forEach(block -> block(lines, block));
-        List<String> aside = setAside(findings);
+        List<Aside> aside = setAside(findings);
         lines.add("");
         lines.add(aside.isEmpty() ? "Every cell was understood." : "Set aside or worth a look (" + aside.size() + "):");
-        lines.addAll(aside);
+        lines.addAll(gathered(aside));
         return lines;
     }
 
@@ -98,31 +103,55 @@ final class Inspection {
         return plain.length() <= WIDEST ? plain : plain.substring(0, WIDEST - 1) + "…";
     }
 
-    private static List<String> setAside(Findings findings) {
-        List<String> lines = new ArrayList<>();
-        findings.issues().forEach(i -> lines.add(line(i.where(), i.message())));
+    /** One cell and what was made of it. */
+    private record Aside(Optional<AsWritten> where, String message, Issue.Severity weight) {}
+
+    private static List<Aside> setAside(Findings findings) {
+        List<Aside> all = new ArrayList<>();
+        findings.issues().forEach(i -> all.add(new Aside(i.where(), i.message(), i.severity())));
         findings.history().tanks().stream()
                 .flatMap(t -> t.series().stream())
                 .flatMap(s -> s.points().stream())
                 .filter(p -> !p.used())
-                .map(Inspection::notUsed)
-                .forEach(lines::add);
-        findings.estimates()
-                .doubts()
-                .forEach(d -> lines.add(line(
-                        Optional.of(d.reading().at()),
-                        "not used as " + d.reading().parameter().name() + ": " + d.because())));
-        return lines.stream().distinct().toList();
+                .forEach(p -> all.add(notUsed(p.reading(), p.because())));
+        findings.estimates().doubts().forEach(d -> all.add(notUsed(d.reading(), d.because())));
+        return all.stream().distinct().toList();
     }
 
-    private static String notUsed(Point point) {
-        return line(
-                Optional.of(point.reading().at()),
-                "not used as " + point.reading().parameter().name() + ": " + point.because());
+    private static Aside notUsed(Reading reading, String because) {
+        return new Aside(
+                Optional.of(reading.at()),
+                "not used as " + reading.parameter().name() + ": " + because,
+                Issue.Severity.WARNING);
     }
 
-    private static String line(Optional<AsWritten> where, String message) {
-        return "   " + where.map(w -> w.place() + " '" + cut(w.text()) + "': ").orElse("") + cut200(message);
+    /** What matters most first; the same fault in many cells is one line. */
+    private static List<String> gathered(List<Aside> all) {
+        return all.stream()
+                .sorted(Comparator.comparing(Aside::weight).reversed())
+                .collect(Collectors.groupingBy(Aside::message, LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .map(Inspection::line)
+                .toList();
+    }
+
+    private static String line(List<Aside> same) {
+        List<AsWritten> cells =
+                same.stream().flatMap(a -> a.where().stream()).distinct().toList();
+        String first = cells.stream()
+                .findFirst()
+                .map(w -> w.place() + " '" + cut(w.text()) + "'")
+                .orElse("");
+        String others = cells.stream()
+                .skip(1)
+                .limit(MOST_PLACES)
+                .map(AsWritten::place)
+                .map(", "::concat)
+                .collect(Collectors.joining());
+        int more = cells.size() - 1 - MOST_PLACES;
+        return "   " + first + others + (more > 0 ? " and " + more + " more" : "") + (first.isEmpty() ? "" : ": ")
+                + cut200(same.get(0).message());
     }
 
     private static String cut200(String text) {

@@ -25,7 +25,6 @@ import soundings.log.Reading;
 
 /** What of the companion workbook can be filled in from a log: names and how columns were read, never a number. */
 final class SetupFilling {
-    private static final String RESULTS = "result";
     private static final int LONGEST_HEADER = 120;
 
     private final Log log;
@@ -192,30 +191,16 @@ final class SetupFilling {
                 && column.header().length() <= LONGEST_HEADER;
     }
 
-    /** What is written in the log is filled in; what was worked out is left to the keeper to confirm. */
+    /** How the column was read stands beside it; what the keeper writes is a correction and binds, a blank cell leaves the reading as it is. */
     private Map<String, String> column(BlockReading block, ColumnReading column) {
         Map<String, String> cells = new LinkedHashMap<>();
         cells.put("Sheet", block.sheet());
         cells.put("Block", block.region());
         cells.put("Header", column.header());
-        if (!column.inferred().contains(Inferred.PARAMETER) && !isUnused(column)) {
-            cells.put("Meaning", column.meaning());
-        }
-        boolean aTest = reference.findParameter(column.meaning()).isPresent();
-        if (aTest && !column.inferred().contains(Inferred.UNIT)) {
-            cells.put("Unit", column.unit());
-        }
-        if (!column.inferred().contains(Inferred.TANK)) {
-            cells.put("Tank", column.tank());
-        }
         cells.put(SetupForms.AS_READ, asRead(column));
         cells.put(SetupForms.HOW_SURE, howSure(column.sure()));
         cells.put(SetupForms.EXAMPLES, String.join(" \u00b7 ", column.samples()));
         return cells;
-    }
-
-    private static boolean isUnused(ColumnReading column) {
-        return column.meaning().equals("ignored") || column.meaning().equals(RESULTS);
     }
 
     private static String asRead(ColumnReading column) {

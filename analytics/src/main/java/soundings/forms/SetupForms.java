@@ -143,8 +143,8 @@ final class SetupForms {
     private static Form columns() {
         return new Form(
                 "Columns",
-                "How each column of the log was read. What the log states is filled in. A tinted cell was worked out and not written: "
-                        + "write the right word to confirm or to correct it.",
+                "How each column of the log was read stands under As read. What is blank stays as it was read; what you write binds. "
+                        + "A tinted cell was worked out and not written: confirm or correct it.",
                 List.of(
                         Field.words("Sheet", 20, "The log's sheet.").key(),
                         Field.words("Block", 12, "The table on that sheet.").key(),

@@ -24,6 +24,11 @@ record Context(
         DecimalMark mark,
         long epochShift) {
 
+    /** For a table whose days are written in an order of their own. */
+    Context with(DateOrders own) {
+        return own.equals(orders) ? this : new Context(words, reference, setup, settings, tanks, own, mark, epochShift);
+    }
+
     /** A preference by its name, lower case. */
     static Optional<String> preference(Setup setup, String name) {
         return setup.preferences().entrySet().stream()

@@ -160,6 +160,19 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
         return day.date().orElseGet(() -> LocalDate.of(2000, day.month(), day.day()));
     }
 
+    /** The only order in which all those dates can be meant that allow for one order alone. */
+    Optional<DateOrder> proven() {
+        List<DateOrder> alone = written.stream()
+                .flatMap(Optional::stream)
+                .filter(d ->
+                        d.origin() == WrittenDate.Origin.TEXT && d.readings().size() == 1)
+                .flatMap(d -> d.readings().keySet().stream())
+                .toList();
+        return alone.size() >= 2 && alone.stream().distinct().count() == 1
+                ? Optional.of(alone.get(0))
+                : Optional.empty();
+    }
+
     boolean ambiguous() {
         return written.stream().flatMap(Optional::stream).anyMatch(d -> !d.settled());
     }

@@ -29,6 +29,24 @@ record DateOrders(Optional<DateOrder> order, boolean written, String because) {
                 : best(open, today);
     }
 
+    /** The order of one table: the workbook's, unless its own days plainly run in another; where only that speaks for it, none. */
+    DateOrders in(DateColumn column, LocalDate today) {
+        if (written || !column.ambiguous()) {
+            return this;
+        }
+        DateOrders own = best(List.of(column), today);
+        if (own.order().isEmpty() || own.order().equals(order)) {
+            return this;
+        }
+        boolean sure = order.isEmpty() || own.order().equals(column.proven());
+        return sure
+                ? own
+                : new DateOrders(
+                        Optional.empty(),
+                        false,
+                        "here " + own.because() + ", while in the rest of the log it is " + words(order.get()));
+    }
+
     /** {@code day first}, {@code dmy}, {@code m/d/y}, {@code year first} ... */
     private static Optional<DateOrder> named(String preference) {
         String first = preference.toLowerCase(Locale.ROOT).strip();

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import soundings.log.AmbiguousDates;
 import soundings.log.AsWritten;
 import soundings.log.DateFromTitle;
+import soundings.log.DoubleFit;
 import soundings.log.TanksAssumed;
 import soundings.log.TanksFromHeadings;
 import soundings.log.TanksUnclear;
@@ -18,6 +19,8 @@ import soundings.sheet.Region;
 /** Says what about a whole table is in doubt: its dates, its tanks. */
 final class Doubts {
     static final String SEVERAL = "more than one day stands here; of which it is, is not said";
+
+    static final String TWO_WAYS = "it can be read in two ways";
 
     private final Context context;
     private final Shape shape;
@@ -33,11 +36,20 @@ final class Doubts {
 
     static void of(Context context, Shape shape, Ledger ledger, List<Row> rows) {
         Doubts doubts = new Doubts(context, shape, ledger);
+        doubts.twoWays(rows);
         doubts.ambiguous(rows);
         doubts.several(rows);
         doubts.tanksByName();
         doubts.tanksByHeading();
         doubts.titled(rows);
+    }
+
+    private void twoWays(List<Row> rows) {
+        if (!shape.doubt().isEmpty() && !rows.isEmpty()) {
+            List<Line> lines = rows.stream().map(Row::line).toList();
+            Cell first = lines.get(0).cells().get(0);
+            ledger.issue(new DoubleFit(area.written(first), area.around(lines), shape.doubt()));
+        }
     }
 
     /** Where day and month cannot be told apart one issue says so for the whole table. */

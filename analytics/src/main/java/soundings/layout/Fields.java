@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import soundings.log.Inferred;
 import soundings.sheet.Cell;
 import soundings.sheet.Region;
 
@@ -39,7 +40,32 @@ final class Fields {
         List<Cell> labels = new ArrayList<>();
         table.band().forEach(line -> over(line, column).ifPresent(labels::add));
         String header = labels.stream().map(c -> c.shown().strip()).collect(Collectors.joining(" "));
-        return new Field(column, List.copyOf(labels), header, label(labels, header), Set.of(), "");
+        return twoTests(labels)
+                ? new Field(
+                        column,
+                        List.copyOf(labels),
+                        header,
+                        Label.UNKNOWN,
+                        Set.of(Inferred.PARAMETER),
+                        labels.stream()
+                                .map(c -> "\"" + c.shown().strip() + "\"")
+                                .collect(Collectors.joining(", or ")))
+                : new Field(column, List.copyOf(labels), header, label(labels, header), Set.of(), "");
+    }
+
+    /** Two lines of headings, each over this column alone, name different tests. */
+    private boolean twoTests(List<Cell> labels) {
+        List<Cell> names =
+                labels.stream().filter(c -> words.kind(c) != Kind.UNIT).toList();
+        return names.size() > 1
+                && names.stream().noneMatch(this::spans)
+                && names.stream()
+                                .map(this::tankAware)
+                                .filter(l -> l.role() == Role.READING && l.score() > 0.6)
+                                .flatMap(l -> l.parameter().stream())
+                                .distinct()
+                                .count()
+                        > 1;
     }
 
     /** The label of a heading line that stands over a column: in it, merged across it, or left of it in a sparser line. */
@@ -132,6 +158,11 @@ final class Fields {
         return !best.known() || (names && !named) || (names && own.role() == Role.DOSE)
                 ? (own.known() ? own : best)
                 : best;
+    }
+
+    /** Whether a column's own headings name two tests, and neither was taken. */
+    static boolean twoTests(Field field) {
+        return field.role() == Role.UNKNOWN && field.inferred().contains(Inferred.PARAMETER);
     }
 
     private Label complete(Label chosen, String unit, String tank) {

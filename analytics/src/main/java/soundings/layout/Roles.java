@@ -75,7 +75,11 @@ final class Roles {
                 .findFirst()
                 .or(shape::findDate);
         boolean from = chosen.map(f -> f.role() == Role.FROM).orElse(false);
-        return shape.replace(
+        Shape asked = chosen.filter(f -> !from)
+                .flatMap(f -> RivalDates.ways(shape, f, words))
+                .map(shape::doubted)
+                .orElse(shape);
+        return asked.replace(
                 f -> f.role() == Role.DATE && !from && chosen.filter(f::equals).isEmpty(),
                 f -> f.with(Label.of(Role.IGNORED, 0.5)));
     }

@@ -7,8 +7,12 @@ import java.util.function.Predicate;
 import soundings.log.Inferred;
 import soundings.wording.WrittenDate;
 
-/** A table with its columns read: what each holds and what stands in it. */
-record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> columns) {
+/**
+ * A table with its columns read: what each holds and what stands in it.
+ *
+ * @param doubt two ways of reading all of it that fit about as well; empty where one is clear
+ */
+record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> columns, String doubt) {
     Shape {
         fields = List.copyOf(fields);
     }
@@ -76,6 +80,11 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
                 table,
                 topic,
                 fields.stream().map(f -> which.test(f) ? by.apply(f) : f).toList(),
-                columns);
+                columns,
+                doubt);
+    }
+
+    Shape doubted(String ways) {
+        return new Shape(table, topic, fields, columns, ways);
     }
 }

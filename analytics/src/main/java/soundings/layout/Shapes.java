@@ -8,6 +8,14 @@ import soundings.sheet.Value;
 
 /** Finds the tables of a sheet in whichever direction they make sense, each with its columns settled. */
 final class Shapes {
+    /** Two directions whose shares of cells with a place differ by less fit about as well. */
+    private static final double ALIKE = 0.1;
+    /** Dates that head columns stand within so many lines of the top. */
+    private static final int TOP = 5;
+
+    private static final String TURNED =
+            "the dates that run down, or the dates that run across, are the days of the results";
+
     private final Words words;
     private final Tanks tanks;
     private final Corrections corrections;
@@ -27,7 +35,7 @@ final class Shapes {
         }
         Area area = Area.of(grid);
         Found upright = found(area, List.of());
-        if (upright.sense() >= 0.6) {
+        if (upright.sense() >= 0.6 && !datesBothWays(area, upright)) {
             return upright.shapes();
         }
         List<Line> head = head(area);
@@ -37,7 +45,23 @@ final class Shapes {
                 area.lines().subList(head.size(), area.lines().size()),
                 area.merges());
         Found turned = found(below.turn(), head);
-        return turned.sense() > upright.sense() ? turned.shapes() : upright.shapes();
+        boolean alike = Math.abs(turned.sense() - upright.sense()) < ALIKE && datesBothWays(area, upright);
+        return alike
+                ? upright.shapes().stream().map(s -> s.doubted(TURNED)).toList()
+                : turned.sense() > upright.sense() ? turned.shapes() : upright.shapes();
+    }
+
+    /** Whether dates stand side by side above results that have dates beside them already. */
+    private boolean datesBothWays(Area area, Found upright) {
+        boolean down = upright.shapes().stream()
+                .anyMatch(s -> s.findDate().isPresent() && (s.has(Role.READING) || s.has(Role.RESULT)));
+        return down
+                && area.lines().stream()
+                        .limit(TOP)
+                        .anyMatch(l -> l.cells().stream()
+                                        .filter(c -> words.kind(c) == Kind.DATE)
+                                        .count()
+                                >= 3);
     }
 
     /** The lines on top that hold a single text: titles, in whichever direction the table below them runs. */
@@ -119,7 +143,8 @@ final class Shapes {
     }
 
     private Shape shape(Table table) {
-        return new Shape(table, Topic.of(table, words), Fields.of(table, words, tanks), Column.of(table.body(), words));
+        return new Shape(
+                table, Topic.of(table, words), Fields.of(table, words, tanks), Column.of(table.body(), words), "");
     }
 
     private Shape settled(Shape shape) {

@@ -3,6 +3,7 @@ package soundings.layout;
 import java.util.ArrayList;
 import java.util.List;
 import soundings.log.BlockReading;
+import soundings.log.DoubleFit;
 import soundings.log.LeftOut;
 import soundings.log.LogEntry;
 import soundings.log.NameMerged;
@@ -43,12 +44,14 @@ final class SheetReading {
     private void table(Shape shape, String tank) {
         Layout layout = Layouts.of(shape);
         boolean holdsLog =
-                shape.dated() && shape.fields().stream().anyMatch(f -> f.role().gives());
+                shape.dated() && shape.fields().stream().anyMatch(f -> f.role().gives() || Fields.twoTests(f));
         List<Settling.Settled> settled = List.of();
         int before = ledger.entries().size();
         if (holdsLog) {
             DateColumn dates = DateColumn.of(shape, context.words(), context.epochShift());
-            settled = TableReading.read(context, shape, dates, tank, ledger).stream()
+            Context here =
+                    context.with(context.orders().in(dates, context.settings().today()));
+            settled = TableReading.read(here, shape, dates, tank, ledger).stream()
                     .map(s -> Settling.settle(s, context.reference(), context.firstStep(s.parameter())))
                     .toList();
             Swapped.setAside(settled, context.reference(), ledger).forEach(ledger::entry);
@@ -100,7 +103,9 @@ final class SheetReading {
                 open.stream().map(c -> new Line(c.at().row(), List.of(c))).toList());
         Cell at = open.get(0);
         String header = field.header().isEmpty() ? "(no heading)" : field.header();
-        if (field.role() == Role.UNKNOWN) {
+        if (Fields.twoTests(field)) {
+            ledger.issue(new DoubleFit(area.written(at), region, field.because()), area, open);
+        } else if (field.role() == Role.UNKNOWN) {
             ledger.issue(
                     new UnknownColumn(area.written(at), region, header, "its heading is not understood"), area, open);
         } else {

@@ -122,8 +122,12 @@ final class TableReading {
             return;
         }
         String whose = unclear.isPresent() ? WHOSE : "no tank is written in this row";
-        String refused = tank.isEmpty() || unclear.isPresent() ? whose : row.refused();
+        String told = shape.doubt().isEmpty() ? row.refused() : Doubts.TWO_WAYS;
+        String refused = tank.isEmpty() || unclear.isPresent() ? whose : told;
         Set<Inferred> inferred = new HashSet<>(row.inferred());
+        if (!shape.doubt().isEmpty()) {
+            inferred.add(Inferred.DATE);
+        }
         if (rowTanks.carried(row.line()) || rowTanks.byNames()) {
             inferred.add(Inferred.TANK);
         }

@@ -54,4 +54,19 @@ class InspectionTest {
                 .containsPattern("Temp C +temperature +°C")
                 .containsPattern("Notes +note .* 1 +2026-05-14 +2026-05-14");
     }
+
+    @Test
+    void the_same_fault_in_many_cells_is_one_line_and_what_keeps_results_out_stands_first() throws IOException {
+        StringBuilder log = new StringBuilder("Date,KH dKH,Who\n");
+        for (int day = 1; day <= 9; day++) {
+            log.append("2026-05-0").append(day).append(",8.").append(day).append(" or 9.1,x\n");
+        }
+        log.append("2026-05-10,8.1,x\n");
+
+        assertThat(inspect("reef.csv", log.toString())).isZero();
+        assertThat(out.toString().lines().filter(l -> l.contains("more than one number stands here")))
+                .singleElement()
+                .asString()
+                .contains("B2 '8.1 or 9.1', ", "and 5 more: ");
+    }
 }

@@ -90,14 +90,13 @@ class SetupWorkbookTest {
     }
 
     @Test
-    void a_column_s_written_unit_is_filled_in_and_a_worked_out_one_is_left_to_confirm() throws IOException {
+    void how_a_column_was_read_stands_beside_it_and_nothing_binds_before_the_keeper_writes() throws IOException {
         Setup setup = SetupReading.of(Written.book(write(Optional.empty(), log("Long tank"))), REFERENCE);
 
         assertThat(setup.columns())
                 .containsExactly(
-                        new Setup.Column(
-                                "Tests", "A1:C9", "KH dKH", "alkalinity", "dKH", "Long tank", Optional.empty()),
-                        new Setup.Column("Tests", "A1:C9", "Ca", "calcium", "", "Long tank", Optional.empty()));
+                        new Setup.Column("Tests", "A1:C9", "KH dKH", "", "", "", Optional.empty()),
+                        new Setup.Column("Tests", "A1:C9", "Ca", "", "", "", Optional.empty()));
         assertThat(shown(Written.open(write(Optional.empty(), log("Long tank"))), "Columns", 2, "As read"))
                 .isEqualTo("calcium in mg/L, Long tank; unit worked out; 8 cells; 2026-04-03 to 2026-04-10");
     }
