@@ -48,7 +48,8 @@ final class UnitItems {
 
     private static String example(Scale shown, Scale worked, Point last) {
         double level = last.reading().amount().about();
-        return Figures.with(Figures.number(shown.written(level), shown.decimals()), shown.label()) + " is "
+        return Figures.with(Figures.number(shown.written(level), shown.decimalsAt(shown.written(level))), shown.label())
+                + " is "
                 + Figures.with(Figures.number(level, worked.decimals()), worked.label())
                 + (shown.assumption().isEmpty() ? "" : "; " + shown.assumption());
     }

@@ -108,7 +108,7 @@ class AddedByRowsTest {
                 new Settings(FIRST.plusDays(45), Optional.empty()));
     }
 
-    private static Grid grid(String name, List<String[]> rows) {
+    static Grid grid(String name, List<String[]> rows) {
         List<Cell> cells = new ArrayList<>();
         for (int row = 0; row < rows.size(); row++) {
             for (int column = 0; column < rows.get(row).length; column++) {
