@@ -7,6 +7,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -19,14 +20,18 @@ import soundings.workbook.WorkbookReader;
 import soundings.xlsx.Kept;
 import soundings.xlsx.ReportAnswers;
 
-/** The reports that stand where new ones are written, for what people wrote into them. */
-record EarlierReports(Path folder, String stem, Console console) {
+/**
+ * The reports that stand where new ones are written, for what people wrote into them.
+ *
+ * @param notebook which one's report is to be written
+ */
+record EarlierReports(Path folder, String stem, String notebook, Console console) {
     /** A year's: what was said before is no news any more. */
     private static final int MOST = 12;
 
-    /** A report's name without its ending. */
+    /** The report's name without its ending; that of the usual notebook needs no word of its own. */
     String name(YearMonth month) {
-        return stem + " report " + month;
+        return stem + " report " + month + NotebookFiles.mark(notebook);
     }
 
     /** What was written into the reports before a month, or into all there are. */
@@ -61,8 +66,9 @@ record EarlierReports(Path folder, String stem, Console console) {
         }
     }
 
+    /** The month of a report of this log, whatever its notebook. */
     private Optional<YearMonth> month(Path file) {
-        Matcher name = Pattern.compile(Pattern.quote(stem) + " report (\\d{4}-(?:0[1-9]|1[0-2]))(?: \\(2\\))?\\.xlsx")
+        Matcher name = Pattern.compile(Pattern.quote(stem) + " report (\\d{4}-(?:0[1-9]|1[0-2]))(?: .+)?\\.xlsx")
                 .matcher(String.valueOf(file.getFileName()));
         return name.matches() ? Optional.of(YearMonth.parse(name.group(1))) : Optional.empty();
     }
@@ -76,11 +82,13 @@ record EarlierReports(Path folder, String stem, Console console) {
         }
     }
 
-    /** What people wrote into the month's own report; empty where one stands there that can't be read. */
+    /** What people wrote into the report to be written anew; empty where one stands there that can't be read. */
     Optional<Kept> kept(YearMonth month) {
+        String file = name(month) + ".xlsx";
+        Set<String> names = Set.of(file, Outputs.secondName(file));
         try {
             List<Book> books = beside().stream()
-                    .filter(f -> month(f).filter(month::equals).isPresent())
+                    .filter(f -> names.contains(String.valueOf(f.getFileName())))
                     .map(f -> WorkbookReader.read(f, Optional.empty()))
                     .toList();
             return Optional.of(Kept.of(books));

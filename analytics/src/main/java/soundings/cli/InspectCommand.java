@@ -39,6 +39,7 @@ final class InspectCommand implements Callable<Integer> {
     public Integer call() {
         console.quiet(of.quiet());
         Opened opened = Opened.of(log, of.setup(), of.password());
+        Opened.needless(log, of.password()).ifPresent(console::notice);
         Findings findings = Analysis.of(
                 opened.book(),
                 opened.setup(),

@@ -11,6 +11,12 @@ import soundings.template.Source;
 final class NotebookFiles {
     private NotebookFiles() {}
 
+    /** What tells the reports of a notebook from those of the usual one, whose files have no mark. */
+    static String mark(String nameOrFile) {
+        boolean usual = nameOrFile.equals(Shipped.NAMES.get(0));
+        return usual ? "" : " " + Opened.stem(Path.of(nameOrFile));
+    }
+
     static Source named(String nameOrFile) {
         Optional<Source> shipped = Shipped.find(nameOrFile);
         return shipped.isPresent() ? shipped.get() : file(nameOrFile);

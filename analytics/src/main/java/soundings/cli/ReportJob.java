@@ -76,6 +76,7 @@ final class ReportJob {
     Reported report(Path log) {
         console.progress("reading " + log.getFileName());
         Opened opened = Opened.of(log, asked.setup(), asked.password());
+        Opened.needless(log, asked.password()).ifPresent(console::notice);
         console.progress("working out " + log.getFileName());
         Findings findings = Analysis.of(
                 opened.book(),
@@ -119,7 +120,8 @@ final class ReportJob {
     }
 
     private EarlierReports reports(Path log) {
-        return new EarlierReports(asked.out().orElseGet(() -> Folders.of(log)), Opened.stem(log), console);
+        return new EarlierReports(
+                asked.out().orElseGet(() -> Folders.of(log)), Opened.stem(log), asked.notebook(), console);
     }
 
     private static <T> T joined(CompletableFuture<T> other) {

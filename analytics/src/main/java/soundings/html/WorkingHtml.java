@@ -28,7 +28,9 @@ final class WorkingHtml {
     }
 
     private static String line(WorkingItem working, WorkingItem.Line line) {
-        String figure = Figures.with(Figures.number(line.value(), line.decimals()), line.unit());
+        String figure = Figures.isShare(line.unit())
+                ? Figures.number(100 * line.value(), Math.max(0, line.decimals() - 2)) + " %"
+                : Figures.with(Figures.number(line.value(), line.decimals()), line.unit());
         String from = line.formula().isEmpty() ? Html.text(line.from()) : Html.text(inWords(working, line.formula()));
         return "<tr><th scope=\"row\">" + Html.text(line.label()) + "</th><td class=\"n\">" + Html.text(figure)
                 + "</td><td>" + from + "</td></tr>\n";

@@ -15,7 +15,12 @@ import soundings.quantity.Interval;
 public final class Figures {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
+    /** What a share of one is measured in. */
+    private static final String ONE = "1";
+
     private static final Map<String, String> SHOWN = Map.of(
+            ONE,
+            "",
             "Cel",
             "°C",
             "uatm",
@@ -91,6 +96,11 @@ public final class Figures {
 
     public static String unit(String canonical) {
         return SHOWN.getOrDefault(canonical, canonical);
+    }
+
+    /** Whether a figure is a share, to be shown in hundredths. */
+    public static boolean isShare(String unit) {
+        return unit.equals(ONE);
     }
 
     /** {@code 8.1 dKH}; a quantity without a unit stands alone. */

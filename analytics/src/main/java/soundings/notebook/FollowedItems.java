@@ -9,15 +9,18 @@ import soundings.quantity.Interval;
 
 /** Last month's proposals: what was done about each, and what the water did. */
 final class FollowedItems {
+    private static final String FROM_THE_LOG =
+            "Worked out from the log as it stood a month before, whether or not a report was made of it then.";
+
     private FollowedItems() {}
 
     static List<Item> followed(View view) {
         List<Column> columns = List.of(
-                Column.words("Advised"),
+                Column.words("Called for"),
                 Column.words("Tank"),
                 Column.words("Proposed"),
                 Column.words("Dose since"),
-                Column.words("Followed?"),
+                Column.words("Done?"),
                 Column.words("Level then and now"),
                 Column.words("Change a day then and now"));
         List<Row> rows =
@@ -26,9 +29,10 @@ final class FollowedItems {
                 ? List.of()
                 : List.of(
                         new Prose(said(view), List.of()),
+                        new Prose(List.of(CareBlocks.block(Prose.Kind.PARAGRAPH, FROM_THE_LOG)), List.of()),
                         new TableItem(
                                 "followed",
-                                "Last month's advice, and what became of it",
+                                "What the log called for a month before, and what became of it",
                                 columns,
                                 rows,
                                 true,

@@ -57,6 +57,7 @@ final class LightItems {
         List<Column> columns = List.of(
                 Column.words("Place"),
                 Column.words("Tank"),
+                Column.words("Stands"),
                 new Column("Measured on", "", Kind.DATE, 0),
                 new Column("PAR", Figures.unit("umol/m2/s"), Kind.NUMBER, 0),
                 new Column("Before", Figures.unit("umol/m2/s"), Kind.NUMBER, 0),
@@ -64,7 +65,6 @@ final class LightItems {
                 new Column("Lit a day", "h", Kind.NUMBER, 1),
                 new Column("Light of a day", Figures.unit("mol/m2/d"), Kind.NUMBER, 1),
                 Column.words("Wanted a day"),
-                Column.words("Stands"),
                 Column.words("Cell"));
         List<Row> rows =
                 view.findings().upkeep().lights().stream().map(LightItems::row).toList();
@@ -79,6 +79,7 @@ final class LightItems {
                 List.of(
                         Cell.words(place(light)),
                         Cell.words(light.tank()),
+                        new Cell.Words(light.standing().words(), tone(light.standing()), ""),
                         light.last().<Cell>map(m -> new Cell.Day(m.on())).orElse(Cell.NOTHING),
                         light.last()
                                 .<Cell>map(m -> new Cell.Number(m.par(), 0, ""))
@@ -90,7 +91,6 @@ final class LightItems {
                         number(light.hours()),
                         number(light.perDay()),
                         Cell.words(span(light.perDayLow(), light.perDayHigh(), 1)),
-                        new Cell.Words(light.standing().words(), tone(light.standing()), ""),
                         Cell.words(String.join(", ", light.restsOn()))),
                 light.restsOn());
     }

@@ -17,7 +17,7 @@ final class QuestionItems {
     static List<Item> questions(View view) {
         List<Row> rows = new ArrayList<>();
         view.findings().advice().judgements().stream()
-                .filter(j -> Tones.of(j.verdict()) == Tone.ACT)
+                .filter(j -> Tones.of(j.verdict()) == Tone.ACT && view.has(j.tank(), j.parameter()))
                 .forEach(j -> rows.add(cause(view, j)));
         view.findings()
                 .advice()

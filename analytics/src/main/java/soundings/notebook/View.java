@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import soundings.advice.Judgement;
 import soundings.advice.Recommendation;
 import soundings.chemistry.Parameter;
@@ -14,8 +15,11 @@ import soundings.chemistry.TargetRange;
 import soundings.estimate.Estimate;
 import soundings.estimate.Outcome;
 import soundings.findings.Findings;
+import soundings.history.Change;
+import soundings.history.DoseCourse;
 import soundings.history.Series;
 import soundings.history.TankHistory;
+import soundings.log.Remark;
 import soundings.quantity.Interval;
 import soundings.setup.Setup;
 
@@ -30,8 +34,23 @@ record View(Findings findings, Map<String, String> tankIds) {
         return new View(findings, ids);
     }
 
+    /** The tanks there were: one whose first word in the log is of a later month is none of this report's. */
     List<TankHistory> tanks() {
-        return findings.history().tanks();
+        return findings.history().tanks().stream().filter(this::hadBegun).toList();
+    }
+
+    private boolean hadBegun(TankHistory tank) {
+        List<LocalDate> days = Stream.of(
+                        tank.series().stream()
+                                .flatMap(s -> s.points().stream())
+                                .map(p -> p.reading().date()),
+                        tank.doses().stream().flatMap(d -> d.steps().stream()).map(DoseCourse.Step::from),
+                        tank.doses().stream().flatMap(d -> d.oneOffs().stream()).map(DoseCourse.OneOff::on),
+                        tank.changes().stream().map(Change::on),
+                        tank.remarks().stream().map(Remark::date))
+                .flatMap(all -> all)
+                .toList();
+        return days.isEmpty() || days.stream().anyMatch(day -> !day.isAfter(asOf()));
     }
 
     LocalDate asOf() {

@@ -21,6 +21,20 @@ final class TemplateRun {
     /** Characters; the longest report of the samples prints a hundredth of it. */
     static final int LONGEST = 4_000_000;
 
+    private static final Map<String, String> OWN_WORDS = Map.of(
+            "template_loader",
+            "a notebook can take in no other file; put its text here",
+            "is not allowed in the template for security reasons",
+            "a notebook can start nothing",
+            "You have an unclosed @",
+            "an item is not closed: write it with a slash, as <@actions/>",
+            "You have an unclosed #",
+            "a <#list ...> or <#if ...> is not closed: write </#list> or </#if> where it ends",
+            "?api",
+            "?api is not open to a notebook",
+            "?no_esc",
+            "?no_esc is not open to a notebook: text from a log is never markup");
+
     private static final Configuration LOCKED = locked();
 
     private TemplateRun() {}
@@ -94,8 +108,16 @@ final class TemplateRun {
         return line == null ? 0 : line;
     }
 
-    /** Freemarker's messages go on for paragraphs; the first says what is wrong. */
+    /** Freemarker's messages go on for paragraphs; the first says what is wrong. What is known by name is said in our own words. */
     private static String firstLine(String message) {
+        return OWN_WORDS.entrySet().stream()
+                .filter(e -> message.contains(e.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElseGet(() -> first(message));
+    }
+
+    private static String first(String message) {
         String line = message.strip().lines().findFirst().orElse("it cannot be read");
         return line.endsWith(":")
                 ? message.strip()

@@ -12,6 +12,10 @@ public final class Templates {
      * @throws TemplateProblem naming the template, the line and what would be valid
      */
     public static Printed print(Source source, Map<String, ?> model, List<Signature> items) {
-        return source.ours() ? TemplateRun.of(source, model, items) : ChildRun.of(source, model, items);
+        if (source.ours()) {
+            return TemplateRun.of(source, model, items);
+        }
+        Mistyped.refuse(source, model, items);
+        return ChildRun.of(source, model, items);
     }
 }

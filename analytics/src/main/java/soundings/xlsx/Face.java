@@ -19,6 +19,11 @@ record Face(Part part, String format, Tone tone, boolean quoted) {
         return new Face(part, digits + shown, Tone.PLAIN, false);
     }
 
+    /** A share shown in hundredths, with a per cent sign. */
+    static Face share(Part part, int decimals) {
+        return new Face(part, number(part, decimals, "").format() + "%", Tone.PLAIN, false);
+    }
+
     static Face day(Part part) {
         return new Face(part, "yyyy-mm-dd", Tone.PLAIN, false);
     }

@@ -65,7 +65,10 @@ final class WorkingsPage {
         SheetRows rows = page.rows().next(Lettering.height(lines(line, how), Face.Part.BODY));
         words(0, line.label(), Tone.PLAIN);
         Face.Part part = line.formula().isBlank() ? Face.Part.BODY : Face.Part.RESULT;
-        int style = faces.of(Face.number(part, line.decimals(), ""));
+        int style = faces.of(
+                Figures.isShare(line.unit())
+                        ? Face.share(part, line.decimals() - 2)
+                        : Face.number(part, line.decimals(), ""));
         if (formula.isPresent()) {
             rows.formula(1, formula.get(), line.value(), style);
         } else {

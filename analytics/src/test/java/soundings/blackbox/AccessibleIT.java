@@ -18,7 +18,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import soundings.golden.Sampled;
 import soundings.html.HtmlPage;
 import soundings.notebook.Notebooks;
@@ -33,11 +33,17 @@ class AccessibleIT {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"club log.xlsx", "clinic log.xlsx"})
-    void a_report_breaks_no_rule(String file) throws IOException, InterruptedException {
+    @CsvSource({
+        "club log.xlsx, monthly",
+        "clinic log.xlsx, monthly",
+        "clinic log.xlsx, course",
+        "club log.xlsx, new-tank",
+        "trace elements.xlsx, traces"
+    })
+    void a_report_breaks_no_rule(String file, String notebook) throws IOException, InterruptedException {
         Optional<Browser> browser = Browser.find();
         assumeThat(browser).as("a browser on the path; not checked without").isPresent();
-        String page = HtmlPage.of(Notebooks.run(Shipped.named("monthly"), Sampled.findings(file)));
+        String page = HtmlPage.of(Notebooks.run(Shipped.named(notebook), Sampled.findings(file)));
         Path copy = Files.writeString(folder.resolve("report.html"), withRules(page), StandardCharsets.UTF_8);
 
         String after = browser.get().after(copy, folder);
@@ -52,7 +58,7 @@ class AccessibleIT {
                     .as("rules passed, " + name)
                     .isGreaterThanOrEqualTo(name.equals("light") ? 30 : 0);
             assertThat(texts(scheme.get("undecided")))
-                    .as("contrast left to ContrastTest: a chart's words, and what another element lies over, " + name)
+                    .as("contrast left to ContrastTest: a chart's words, " + name)
                     .allMatch(node -> node.startsWith("<text "));
         }
     }
@@ -81,7 +87,7 @@ class AccessibleIT {
               const scrolled = await axe.run(document, {runOnly: ['scrollable-region-focusable']});
               const found = [{scheme: 'scrolled', passes: 0, violations: told(scrolled), undecided: []}];
               const open = document.createElement('style');
-              open.textContent = '.scroll { overflow: visible !important }';
+              open.textContent = '.scroll, nav ul { overflow: visible !important }';
               document.head.append(open);
               for (const scheme of ['light', 'dark']) {
                 if (scheme === 'dark') {
@@ -100,7 +106,6 @@ class AccessibleIT {
                   passes: ran.passes.length,
                   violations: told(ran),
                   undecided: contrast.flatMap(rule => rule.nodes)
-                    .filter(node => !node.any.some(check => check.data && ['bgOverlap', 'elmPartiallyObscured', 'elmPartiallyObscuring'].includes(check.data.messageKey)))
                     .map(node => node.html + ' ' + node.any.map(check => check.data && check.data.messageKey).join())
                 });
               }

@@ -53,17 +53,19 @@ class MentorRoundTripTest {
     @ParameterizedTest
     @ValueSource(strings = {"monthly", "mentor"})
     void what_a_mentor_wrote_is_shown_next_month_and_judged_by(String notebook) throws IOException {
+        String mark = notebook.equals("monthly") ? "" : " " + notebook;
+        String answered = "pond report 2026-06" + mark + ".xlsx";
         report("2026-06", notebook);
-        write("pond report 2026-06.xlsx");
+        write(answered);
 
-        report("2026-07", notebook);
+        report("2026-07", "monthly");
 
         Document page = page("pond report 2026-07.html");
         assertThat(page.select("#mentor-answers").text())
                 .contains("Is <b>this</b> water good?", "Test the fresh mix.", "R. Ode", "1 Jul 2026");
         assertThat(page.select("#mentor-ranges").text())
                 .contains("440 to 460", "R. Ode", "tests are judged by it", "no test is called 'calcum'");
-        assertThat(page.text()).contains("R. Ode, 2026-07-01 (pond report 2026-06.xlsx, New ranges!B3)");
+        assertThat(page.text()).contains("R. Ode, 2026-07-01 (" + answered + ", New ranges!B3)");
         // Every reading lies between 420 and 430: below the mentor's range, inside the usual one.
         assertThat(page.text()).contains("The range is 440 to 460 mg/L");
     }
@@ -83,6 +85,21 @@ class MentorRoundTripTest {
         assertThat(after.answers())
                 .extracting(MentorNotes.Answer::on)
                 .containsExactly(Optional.of(LocalDate.of(2026, 7, 1)));
+    }
+
+    @Test
+    void another_notebooks_report_stands_beside_the_months_own() throws IOException {
+        report("2026-06", "monthly");
+        String monthly = Files.readString(folder.resolve("pond report 2026-06.html"));
+        Path own = Files.writeString(folder.resolve("short one.md"), "# Short\n\n## To do\n\n<@actions/>\n");
+
+        report("2026-06", "mentor");
+        report("2026-06", own.toString());
+
+        assertThat(folder.resolve("pond report 2026-06.html")).hasContent(monthly);
+        assertThat(folder.resolve("pond report 2026-06 mentor.html")).exists();
+        assertThat(folder.resolve("pond report 2026-06 short one.xlsx")).exists();
+        assertThat(LogNames.in(folder)).containsExactly(log);
     }
 
     @Test

@@ -51,6 +51,13 @@ class UsageTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"report", "inspect"})
+    void a_password_for_a_log_that_has_none_is_said_not_to_be_needed(String command) throws IOException {
+        assertThat(run(command, log(), "--password", "guess")).isZero();
+        assertThat(err.toString()).contains("reef.csv has no password; the one given was not needed");
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"2030-01", "2020-01", "2026-09"})
     void a_month_without_a_test_is_refused_with_the_months_there_are(String month) throws IOException {
         assertThat(run("report", log(), "--month", month)).isEqualTo(1);

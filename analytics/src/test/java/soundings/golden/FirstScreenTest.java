@@ -13,6 +13,7 @@ import org.jsoup.select.Elements;
 import org.junit.jupiter.api.Test;
 import soundings.findings.Findings;
 import soundings.html.HtmlPage;
+import soundings.notebook.Notebook;
 import soundings.notebook.Notebooks;
 import soundings.template.Shipped;
 
@@ -31,6 +32,20 @@ class FirstScreenTest {
                 .filter(r -> r.text().startsWith(test))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void a_tank_that_was_begun_later_has_no_part_in_an_earlier_months_report() {
+        Notebook september =
+                Notebooks.run(Shipped.named("mentor"), Sampled.findings("club log.xlsx", YearMonth.of(2026, 9)));
+        Notebook october = Notebooks.run(Shipped.named("mentor"), Sampled.findings("club log.xlsx"));
+
+        Document before = Jsoup.parse(HtmlPage.of(september));
+        Document since = Jsoup.parse(HtmlPage.of(october));
+
+        assertThat(before.select("h2").eachText()).contains("Frag shelf").doesNotContain("Starter tub");
+        assertThat(before.select("#questions, #summary-table").text()).doesNotContain("Starter tub");
+        assertThat(since.select("h2").eachText()).contains("Starter tub");
     }
 
     @Test

@@ -53,14 +53,15 @@ class TemplatesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        ${mnoth}                          | line 1: there is no 'mnoth' here. Names: month, nasty, tanks. Items: <@actions/>
+        ${mnoth}                          | line 1: there is no 'mnoth' here. Is 'month' meant? Names: month, nasty, tanks. Items: <@actions/>
         <@chrat/>                         | there is no 'chrat' here
-        <#list tanks as t>${t.lites}</#list> | there is no 't.lites' here. Names that follow a dot: litres, name.
+        <#list tanks as t>${t.lites}</#list> | there is no 't.lites' here. Is 'litres' meant? Names that follow a dot: litres, name.
         <@level tank='x'/>                | write it as <@level tank=... test=.../>
-        <#list tanks as t>                | line 1
+        <#list tanks as t>                | line 1: a <#list ...> or <#if ...> is not closed
+        <@actions>                        | line 1: an item is not closed: write it with a slash, as <@actions/>
         ${                                | line 1
-        <#include 'other.md'>             | line 1
-        ${'freemarker.template.utility.Execute'?new()('id')} | line 1
+        <#include 'other.md'>             | line 1: a notebook can take in no other file
+        ${'freemarker.template.utility.Execute'?new()('id')} | line 1: a notebook can start nothing
         ${month?api.getClass()}           | line 1
         ${month.class.name}               | line 1
         ${nasty?no_esc}                   | line 1
@@ -71,6 +72,37 @@ class TemplatesTest {
                 .isInstanceOf(TemplateProblem.class)
                 .hasMessageStartingWith("test.md")
                 .hasMessageContaining(said);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{{bogus}}",
+                "{{ month }}",
+                "$(month)",
+                "{month}",
+                "< @actions/>",
+                "<@ actions/>",
+                "<actions/>",
+                "[@actions/]",
+                "@actions",
+                "<#-- a\ncomment --> {{x}}"
+            })
+    void what_looks_like_a_value_or_an_item_is_not_printed_as_it_stands(String text) {
+        int line = 3 + (int) text.lines().count() - 1;
+
+        assertThatThrownBy(() -> stranger("# A title\n\n" + text))
+                .isInstanceOf(TemplateProblem.class)
+                .hasMessageStartingWith("theirs.md, line " + line + ": '")
+                .hasMessageContaining("would be printed as it stands")
+                .hasMessageContaining("<@actions/>");
+    }
+
+    @Test
+    void plain_text_may_hold_brackets_and_signs() {
+        String text = "## Alkalinity {#alk}\n\nwrite <me@example.org> or {see below}, 5 < 6 > 4\n";
+
+        assertThat(stranger(text)).isEqualTo(ours(text));
     }
 
     @Test
