@@ -129,14 +129,15 @@ final class Insights {
                 ? worked(
                                 any,
                                 List.of("salinity", "temperature", "ph", "ammonia"),
-                                v -> water(any, v).freeAmmonia(v[3]))
+                                v -> new TankWater(v[0], v[1], v[2], scaleForPoison(any)).freeAmmonia(v[3]))
                         .map(free -> insight(
                                 any,
                                 Insight.Kind.FREE_AMMONIA,
                                 "free ammonia, the poisonous part",
                                 Optional.of(free),
                                 "mg/L",
-                                "the warmer and the more alkaline the water, the larger this part; " + scaleWords(any),
+                                "the warmer and the more alkaline the water, the larger this part; pH taken on the "
+                                        + scaleForPoison(any).label(),
                                 "ammonia",
                                 "ph",
                                 "temperature"))
@@ -216,6 +217,15 @@ final class Insights {
     /** The preference {@code pH scale}. */
     private static PhScale scale(Matter any) {
         return PhScale.called(any.history().setup().findPreference("pH scale").orElse(""));
+    }
+
+    /** Where the keeper has not said which, the scale that gives the higher figure. */
+    private static PhScale scaleForPoison(Matter any) {
+        return any.history()
+                .setup()
+                .findPreference("pH scale")
+                .map(PhScale::called)
+                .orElse(PhScale.TOTAL);
     }
 
     private static String scaleWords(Matter any) {

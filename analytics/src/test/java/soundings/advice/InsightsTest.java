@@ -56,6 +56,13 @@ class InsightsTest {
     }
 
     @Test
+    void a_ph_of_unstated_scale_is_taken_for_a_poison_as_the_one_that_gives_the_higher_figure() {
+        Advice advice = Given.advice(water().reading(AMMONIA, 4, 0.5).history(Setup.EMPTY));
+
+        assertThat(value(advice, Insight.Kind.FREE_AMMONIA)).isCloseTo(0.5 * 0.085306, within(0.0005));
+    }
+
+    @Test
     void use_in_the_ratio_of_calcium_carbonate_is_growth() {
         History history = water().history(TOTAL_SCALE);
 
