@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import soundings.log.AsWritten;
 import soundings.log.DoseRate;
 import soundings.log.Issue;
 import soundings.log.LogEntry;
 import soundings.log.NameMerged;
 import soundings.log.OneOffDose;
+import soundings.log.Reading;
 import soundings.log.Remark;
 import soundings.log.UnreadableAmount;
 import soundings.log.WaterChange;
@@ -58,13 +60,9 @@ final class AllTanks {
 
     /** @param setUp the tanks the keeper has set up; where there are none those that are named in the log */
     static Shared share(List<LogEntry> entries, List<String> setUp) {
-        List<String> named = setUp.isEmpty()
-                ? entries.stream()
-                        .map(LogEntry::tank)
-                        .distinct()
-                        .filter(t -> !means(t))
-                        .toList()
-                : setUp;
+        List<String> tested = named(entries.stream().filter(Reading.class::isInstance));
+        List<String> met = tested.isEmpty() ? named(entries.stream()) : tested;
+        List<String> named = setUp.isEmpty() ? met : setUp;
         AllTanks all = new AllTanks(named);
         Map<String, Boolean> shared = new HashMap<>();
         entries.forEach(e -> all.entry(
@@ -72,6 +70,10 @@ final class AllTanks {
         all.met.forEach((name, at) -> all.issues.add(
                 new NameMerged(at, name, named.size() == 1 ? named.get(0) : "each of " + String.join(", ", named))));
         return new Shared(all.entries, all.issues);
+    }
+
+    private static List<String> named(Stream<LogEntry> entries) {
+        return entries.map(LogEntry::tank).distinct().filter(t -> !means(t)).toList();
     }
 
     private void entry(LogEntry entry, boolean shared) {

@@ -1,9 +1,13 @@
 package soundings.layout;
 
 import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import soundings.chemistry.Names;
 import soundings.chemistry.Parameter;
 import soundings.log.AsWritten;
 import soundings.log.DoseRate;
@@ -90,6 +94,9 @@ final class Notes {
     private boolean rate(Said.Rate rate, Where where, AsWritten at) {
         LocalDate from = rate.from().flatMap(d -> near(d, where.date())).orElse(where.date());
         Optional<String> additive = named(rate.additive());
+        if (rate.told() == Said.Rate.Told.TIMES) {
+            return times(rate, additive.orElse(""), where, from, at);
+        }
         if (rate.assumed() && !goesOn(rate, additive.orElse(""), where.tank())) {
             ledger.issue(new UnreadText(at, "a dose, how often is not written"));
             return true;
@@ -101,15 +108,35 @@ final class Notes {
         return true;
     }
 
-    /** Whether a setting is of the size of the day's dose before: a single dose of several a day is much smaller. */
-    private boolean goesOn(Said.Rate rate, String additive, String tank) {
+    /** So many times the dose before; what that is now is not known where none was written. */
+    private boolean times(Said.Rate rate, String additive, Where where, LocalDate from, AsWritten at) {
+        rates(additive, where.tank())
+                .filter(d -> !d.date().isAfter(from))
+                .reduce((a, b) -> b)
+                .ifPresentOrElse(
+                        d -> ledger.entry(
+                                new DoseRate(where.tank(), from, additive, d.mlPerDay() * rate.mlPerDay(), at)),
+                        () -> ledger.issue(new UnreadText(at, "a dose told by the one before, which is not written")));
+        return true;
+    }
+
+    private Stream<DoseRate> rates(String additive, String tank) {
         return ledger.entries().stream()
                 .filter(DoseRate.class::isInstance)
                 .map(DoseRate.class::cast)
-                .filter(d -> d.tank().equals(tank) && d.additive().equals(additive) && d.mlPerDay() > 0)
-                .reduce((a, b) -> b)
-                .filter(d -> Math.abs(Math.log(rate.mlPerDay() / d.mlPerDay())) < LARGEST_CHANGE)
-                .isPresent();
+                .filter(d -> d.tank().equals(tank) && Names.fold(d.additive()).equals(Names.fold(additive)))
+                .filter(d -> d.mlPerDay() > 0);
+    }
+
+    /** Whether a setting is of the size of the day's dose before: a single dose of several a day is much smaller. */
+    private boolean goesOn(Said.Rate rate, String additive, String tank) {
+        List<DoseRate> before = rates(additive, tank).toList();
+        boolean again = before.stream().anyMatch(d -> Math.abs(d.mlPerDay() - rate.mlPerDay()) < 0.01 * d.mlPerDay());
+        return again
+                || !before.isEmpty()
+                        && Math.abs(Math.log(rate.mlPerDay()
+                                        / before.get(before.size() - 1).mlPerDay()))
+                                < LARGEST_CHANGE;
     }
 
     private Optional<String> named(String additive) {
@@ -143,6 +170,9 @@ final class Notes {
 
     /** A day named in a text, in the year that brings it nearest to the day of the text. */
     private Optional<LocalDate> near(WrittenDate written, LocalDate day) {
+        if (written.readings().isEmpty() && written.weekday().isPresent()) {
+            return written.weekday().map(w -> day.with(TemporalAdjusters.previous(w)));
+        }
         Set<Integer> years = Set.of(day.getYear() - 1, day.getYear(), day.getYear() + 1);
         return context.orders()
                 .order()

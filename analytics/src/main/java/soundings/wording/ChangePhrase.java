@@ -63,6 +63,7 @@ final class ChangePhrase {
             "out");
     private static final Set<String> ENDS =
             Set.of("with", "using", "and", "then", "after", "before", "at", "&", "+", "while", "because", "plus");
+    private static final Set<String> TAKING = Set.of("siphoned", "drained", "took", "removed", "drew");
     private static final Set<String> WORDS = Set.of(
             "wc",
             "w c",
@@ -84,7 +85,23 @@ final class ChangePhrase {
 
     static Optional<Clauses.Found> at(Clauses text, int start) {
         int i = text.pass(start, LEAD, 5);
-        return amountFirst(text, i).or(() -> wordFirst(text, i)).or(() -> verbFirst(text, i));
+        return outAndIn(text, i)
+                .or(() -> amountFirst(text, i))
+                .or(() -> wordFirst(text, i))
+                .or(() -> verbFirst(text, i));
+    }
+
+    /** {@code 24 litres out, 24 in}: as much put in as was taken out. */
+    private static Optional<Clauses.Found> outAndIn(Clauses text, int start) {
+        int i = text.pass(start, TAKING, 1);
+        return measure(text, i)
+                .filter(m -> m.unit() != VolumeUnit.UNWRITTEN && text.is(m.end(), "out"))
+                .flatMap(out -> measure(text, text.pass(out.end() + 1, Set.of(",", "and", "&", ";", "/"), 2))
+                        .filter(in -> in.amount().equals(out.amount()))
+                        .filter(in -> in.unit() == out.unit() || in.unit() == VolumeUnit.UNWRITTEN)
+                        .filter(in -> text.is(in.end(), "in") && text.stop(in.end() + 1))
+                        .flatMap(in ->
+                                Clauses.Found.one(in.end() + 1, 0.85, new Said.Change(out.amount(), out.unit()))));
     }
 
     static Optional<Names.Match> word(Clauses text, int i) {

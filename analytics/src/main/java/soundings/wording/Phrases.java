@@ -44,9 +44,16 @@ public final class Phrases {
     private static final Set<String> RENEWED =
             Set.of("carbon", "phosphateRemover", "light", "bottle", "kit", "calibration", "filter");
 
+    /** A clause that begins so speaks of every tank; the name is one that stands for them all in a column of tanks too. */
+    private static final String ALL = "all tanks";
+
+    private static final Set<String> EVERY = Set.of("both", "all", "beide", "alle");
+    private static final Set<String> TANKS = Set.of("tanks", "systems", "aquariums", "aquaria", "becken");
+
     private final Clauses text;
     private final List<Phrase> phrases = new ArrayList<>();
     private String tank = "";
+    private String before = "";
     private boolean hedged;
 
     private Phrases(Clauses text) {
@@ -69,6 +76,7 @@ public final class Phrases {
         while (i < text.size()) {
             if (text.stop(i)) {
                 hedged &= !text.sentenceEnd(i);
+                tank = text.sentenceEnd(i) && tank.equals(ALL) ? before : tank;
                 i++;
             } else {
                 i = clause(i);
@@ -106,6 +114,11 @@ public final class Phrases {
 
     /** {@code Lagoon: Alk 8.2}: the tank holds for what follows, up to the next name. */
     private int tankName(int i) {
+        if (text.in(i, EVERY) && text.in(i + 1, TANKS)) {
+            before = tank.equals(ALL) ? before : tank;
+            tank = ALL;
+            return text.pass(i + 2, Set.of(":", "-"), 1);
+        }
         Optional<Names.Match> name = text.tank(i);
         boolean leads = name.isPresent()
                 && (text.is(name.get().to(), ":")

@@ -170,9 +170,27 @@ final class RatePhrase {
     static Optional<Clauses.Found> at(Clauses text, int start) {
         int i = text.pass(start, LEAD, 5);
         return stopped(text, start)
+                .or(() -> RelativeRate.at(text, start))
+                .or(() -> since(text, start))
                 .or(() -> named(text, i))
                 .or(() -> numberFirst(text, i))
                 .or(() -> setting(text, i));
+    }
+
+    /** {@code since Friday alk 12 ml/d}: the day stands first. */
+    private static Optional<Clauses.Found> since(Clauses text, int start) {
+        return start(text, start)
+                .flatMap(day -> named(text, text.pass(day.end(), LEAD, 3))
+                        .map(found -> new Clauses.Found(
+                                found.end(),
+                                found.sure(),
+                                found.said().stream()
+                                        .map(s -> on(s, day.date()))
+                                        .toList())));
+    }
+
+    private static Said on(Said said, Optional<WrittenDate> day) {
+        return said.match(t -> t, r -> r.since(day), o -> o, c -> c, r -> r);
     }
 
     /** The additive, then how much. */
@@ -313,7 +331,11 @@ final class RatePhrase {
                 ? Clauses.Found.one(
                         amount + 2,
                         0.6,
-                        new Said.Rate(additives.get(0), text.value(amount).getAsDouble(), Optional.empty(), true))
+                        new Said.Rate(
+                                additives.get(0),
+                                text.value(amount).getAsDouble(),
+                                Optional.empty(),
+                                Said.Rate.Told.SETTING))
                 : Optional.empty();
     }
 
@@ -398,6 +420,12 @@ final class RatePhrase {
         int from = text.is(i, "as") ? i + 2 : text.is(i + 1, "on") ? i + 2 : i + 1;
         if (text.in(from, Set.of("today", "now"))) {
             return Optional.of(new Start(Optional.empty(), from + 1));
+        }
+        Optional<WrittenDate> weekday = from < text.size()
+                ? MonthNames.weekday(text.tokens.get(from).text()).map(WrittenDate::onWeekday)
+                : Optional.empty();
+        if (weekday.isPresent() && !text.number(from + 1)) {
+            return Optional.of(new Start(weekday, from + 1));
         }
         for (int to = Math.min(from + 6, text.size()); to > from; to--) {
             Optional<WrittenDate> date = Dates.read(text.written(from, to));

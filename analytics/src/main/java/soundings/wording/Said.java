@@ -31,11 +31,28 @@ public sealed interface Said {
      * From now, or from a day named, an additive goes in at this rate; zero stops it.
      *
      * @param additive the keeper's own name for it where known, else as written; empty when none is named
-     * @param assumed whether "a day" is not written; then it is one only where a dose a day stood before
+     * @param mlPerDay how much; where it is told in times of the setting before, how many times that
      */
-    record Rate(String additive, double mlPerDay, Optional<WrittenDate> from, boolean assumed) implements Said {
+    record Rate(String additive, double mlPerDay, Optional<WrittenDate> from, Told told) implements Said {
+        /** How a rate is told. */
+        public enum Told {
+            A_DAY,
+            /** "A day" is not written; it is one only where a dose a day stood before. */
+            SETTING,
+            /** {@code doubled}, {@code halved}: in times of the setting before. */
+            TIMES
+        }
+
         Rate(String additive, double mlPerDay, Optional<WrittenDate> from) {
-            this(additive, mlPerDay, from, false);
+            this(additive, mlPerDay, from, Told.A_DAY);
+        }
+
+        public boolean assumed() {
+            return told == Told.SETTING;
+        }
+
+        Rate since(Optional<WrittenDate> day) {
+            return new Rate(additive, mlPerDay, day, told);
         }
 
         @Override

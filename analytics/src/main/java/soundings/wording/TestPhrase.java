@@ -186,14 +186,14 @@ final class TestPhrase {
                 text.tokens.get(from).from(), text.tokens.get(to - 1).to());
     }
 
-    /** One past the longest unit of this parameter that begins here. */
+    /** One past the longest unit of this parameter that begins here; a point behind it ends the sentence. */
     private static int unitEnd(Clauses text, int from, Parameter parameter) {
         int best = from;
         for (int to = from + 1; to <= Math.min(from + 8, text.size()) && !text.is(to - 1, "\n"); to++) {
             boolean known = text.vocabulary
                     .findUnit(between(text, from, to), parameter.id())
                     .isPresent();
-            best = known ? to : best;
+            best = known && !text.is(to - 1, ".") ? to : best;
         }
         return best;
     }

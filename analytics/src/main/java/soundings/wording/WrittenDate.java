@@ -44,6 +44,11 @@ public record WrittenDate(
         return new WrittenDate(everyOrder(PartialDate.of(date)), Map.of(), time, Optional.empty(), origin, sure);
     }
 
+    /** A day of the week alone: the last one before the day of the text. */
+    static WrittenDate onWeekday(DayOfWeek day) {
+        return new WrittenDate(Map.of(), Map.of(), Optional.empty(), Optional.of(day), Origin.TEXT, 0.8);
+    }
+
     static Map<DateOrder, PartialDate> everyOrder(PartialDate day) {
         Map<DateOrder, PartialDate> all = new EnumMap<>(DateOrder.class);
         for (DateOrder order : DateOrder.values()) {

@@ -66,4 +66,77 @@ class DosesInWordsTest {
         assertThat(Sheets.readings(log))
                 .contains("Nursery 2026-05-09 alkalinity 7.5", "Lagoon 2026-05-09 alkalinity 8.2");
     }
+
+    /** 8 May 2026 is a Friday. */
+    @ParameterizedTest
+    @CsvSource({
+        "doubled blue mix, 2026-05-08, 60",
+        "blue mix dose halved, 2026-05-08, 15",
+        "blue mix back to 30 ml, 2026-05-08, 30",
+        "since Tuesday blue mix 24 ml/d, 2026-05-05, 24",
+        "blue mix 24 ml/d since Friday, 2026-05-01, 24"
+    })
+    void a_dose_told_by_the_one_before_or_by_a_weekday_is_known(String note, String from, int mlPerDay) {
+        assertThat(doses(noted(note))).contains("Lagoon " + from + " blue mix " + mlPerDay);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "doubled green mix",
+                "halved the feeding",
+                "doubled blue mix and green mix",
+                "doubled blue mix for 2 days"
+            })
+    void times_of_a_dose_that_is_not_known_are_not_used(String note) {
+        assertThat(doses(noted(note))).containsExactly("Lagoon 2026-05-01 blue mix 30");
+    }
+
+    @Test
+    void a_setting_that_stood_before_is_one_again() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Date", "Ca mg/L", "Notes"),
+                row(day(5, 1), 410, "blue mix 30 ml/day"),
+                row(day(5, 8), 415, "doubled blue mix"),
+                row(day(5, 15), 415, "blue mix back to 30 ml")));
+
+        assertThat(doses(log))
+                .containsExactly(
+                        "Lagoon 2026-05-01 blue mix 30",
+                        "Lagoon 2026-05-08 blue mix 60",
+                        "Lagoon 2026-05-15 blue mix 30");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "24 litres out, 24 in|24 L",
+                "siphoned 20 litres out, 20 litres in|20 L",
+                "10 gal out and 10 gal in|37.854 L"
+            })
+    void as_much_water_in_as_out_is_a_change(String note, String change) {
+        assertThat(Sheets.changes(noted(note))).containsExactly("Lagoon 2026-05-08 " + change);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"24 litres out, 20 in", "24 litres out", "24 litres out, 24 in the bin"})
+    void water_that_only_goes_out_is_no_change(String note) {
+        assertThat(Sheets.changes(noted(note))).isEmpty();
+    }
+
+    @Test
+    void a_change_of_both_tanks_is_one_of_each() {
+        Log log = read(
+                sheet("Lagoon", row("Date", "Ca mg/L"), row(day(5, 1), 410), row(day(5, 8), 415)),
+                sheet("Nursery", row("Date", "Ca mg/L"), row(day(5, 1), 400), row(day(5, 8), 405)),
+                sheet(
+                        "Diary",
+                        row("Date", "What happened"),
+                        row(day(5, 9), "Nursery: KH 7.5 dKH. Lagoon: Ca 430. Both tanks 10 % wc. All well.")));
+
+        assertThat(Sheets.readings(log)).contains("Nursery 2026-05-09 alkalinity 7.5", "Lagoon 2026-05-09 calcium 430");
+        assertThat(Sheets.changes(log)).containsExactly("Lagoon 2026-05-09 0.1", "Nursery 2026-05-09 0.1");
+    }
 }
