@@ -13,12 +13,15 @@ import soundings.log.AsWritten;
 import soundings.log.BlockReading;
 import soundings.log.ColumnReading;
 import soundings.log.Issue;
+import soundings.log.Log;
 import soundings.log.Reading;
 import soundings.sheet.Book;
+import soundings.sheet.Book.Caveat;
 
 /** What {@code inspect} prints: a table a keeper can check in a minute, then every cell set aside with its reason. */
 final class Inspection {
     private static final int WIDEST = 34;
+    private static final int MOST_CAVEATS = 8;
     /** Places told beside the first, where many cells have the same fault. */
     private static final int MOST_PLACES = 3;
 
@@ -29,13 +32,46 @@ final class Inspection {
         lines.add(book.name() + ": "
                 + book.grids().stream().mapToInt(g -> g.cells().size()).sum() + " cells in "
                 + book.grids().size() + (book.grids().size() == 1 ? " sheet" : " sheets"));
-        book.caveats().forEach(c -> lines.add("   " + (c.sheet().isEmpty() ? "" : c.sheet() + ": ") + c.message()));
+        caveats(lines, book.caveats());
+        if (blank(findings.log())) {
+            lines.add("");
+            lines.add("Its headings are understood; no row is filled in yet.");
+            return lines;
+        }
         findings.log().blocks().forEach(block -> block(lines, block));
         List<Aside> aside = setAside(findings);
         lines.add("");
         lines.add(aside.isEmpty() ? "Every cell was understood." : "Set aside or worth a look (" + aside.size() + "):");
         lines.addAll(gathered(aside));
         return lines;
+    }
+
+    private static void caveats(List<String> lines, List<Caveat> caveats) {
+        caveats.stream()
+                .limit(MOST_CAVEATS)
+                .map(c -> "   " + (c.sheet().isEmpty() ? "" : c.sheet() + ": ") + c.message())
+                .forEach(lines::add);
+        int more = caveats.size() - MOST_CAVEATS;
+        if (more > 0) {
+            lines.add("   and " + more + " more about the file");
+        }
+    }
+
+    /** Tables with headings that are known and nothing below them. */
+    private static boolean blank(Log log) {
+        return log.saysNothing()
+                && log.blocks().stream().anyMatch(Inspection::headed)
+                && log.blocks().stream()
+                        .filter(Inspection::headed)
+                        .allMatch(b -> b.columns().stream().allMatch(c -> c.cells() == 0));
+    }
+
+    /** Whether at least three columns are known by their headings. */
+    private static boolean headed(BlockReading block) {
+        return block.columns().stream()
+                        .filter(c -> !c.meaning().equals("unknown") && c.sure() > 0.5)
+                        .count()
+                >= 3;
     }
 
     private static void block(List<String> lines, BlockReading block) {

@@ -280,7 +280,9 @@ final class Roles {
     /** A column without a meaning of its own takes the table's: litres on a sheet of water changes, a tank's column on a sheet of one test. */
     private Shape columnsOfTopic(Shape shape) {
         Label topic = shape.topic().subject();
-        boolean gives = shape.fields().stream().anyMatch(f -> f.role().gives() && f.role() != Role.NOTE);
+        boolean gives = shape.fields().stream()
+                .filter(f -> f.role() != Role.RESULT || shape.has(Role.TEST))
+                .anyMatch(f -> f.role().gives() && f.role() != Role.NOTE);
         boolean named = shape.has(Role.TEST) || topic.known();
         Shape byTank = named ? shape.replace(f -> tankColumn(shape, f), f -> f.with(ofTank(shape, f, topic))) : shape;
         if (gives || !topic.known()) {

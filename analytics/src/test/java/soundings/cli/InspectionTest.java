@@ -69,4 +69,15 @@ class InspectionTest {
                 .asString()
                 .contains("B2 '8.1 or 9.1', ", "and 5 more: ");
     }
+
+    @Test
+    void a_log_that_is_not_begun_yet_is_told_in_a_few_lines() {
+        String starter = folder.resolve("new.xlsx").toString();
+        Main.run(new PrintWriter(out, true), new PrintWriter(err, true), CLOCK, "starter", starter);
+        out.getBuffer().setLength(0);
+        Main.run(new PrintWriter(out, true), new PrintWriter(err, true), CLOCK, "inspect", starter);
+
+        assertThat(out.toString()).contains("Its headings are understood; no row is filled in yet.");
+        assertThat(out.toString().lines()).hasSizeLessThan(15);
+    }
 }

@@ -190,6 +190,28 @@ class HeadedDaysTest {
         assertThat(changes(log)).containsExactly("Lagoon 2026-04-05 30 L", "Lagoon 2026-04-19 25 L");
     }
 
+    /** {@code KH} is a test's name and a unit. */
+    @Test
+    void results_under_a_title_that_names_the_test_are_its() {
+        Log log = read(sheet(
+                "Notes",
+                row("KH"),
+                row("Date", "Result", "Remark"),
+                row(day(4, 3), 8.1),
+                row(day(4, 8), 8.2, "cloudy vial"),
+                row("Calcium"),
+                row("Date", "Result", "Remark"),
+                row(day(4, 3), 420),
+                row(day(4, 8), 425)));
+
+        assertThat(readings(log))
+                .containsExactly(
+                        "club 2026-04-03 alkalinity 8.1",
+                        "club 2026-04-03 calcium 420",
+                        "club 2026-04-08 alkalinity 8.2",
+                        "club 2026-04-08 calcium 425");
+    }
+
     @Test
     void a_list_of_all_sorts_is_read_by_what_each_row_names() {
         Log log = read(sheet(
