@@ -35,7 +35,7 @@ final class Dangers {
                 Urgency.NOW,
                 judgement.tank(),
                 Optional.of(judgement.parameter()),
-                "Test " + name + " again; if it is still there, change water and feed nothing until it is gone",
+                "Test " + name + " again; if it is still there, change water and feed little until it is gone",
                 List.of(judgement.because(), name + " kills in small amounts"),
                 judgement.probability(),
                 Cautions.poison(),

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import soundings.advice.Action;
 import soundings.advice.Action.Urgency;
@@ -18,6 +19,12 @@ final class CourseActions {
     /** A home test of a medicine may be wrong by this share; common practice, no source. */
     private static final double TEST_SHARE = 0.15;
 
+    /** What dilution leaves above the level the keeper set by more than this share is no matter of measuring. */
+    private static final double OVER_SHARE = 0.2;
+
+    /** So many times the level the keeper set is dangerous at once; common practice, no source. */
+    private static final double FAR_OVER = 1.5;
+
     /** A dose that was due longer ago than this is not made good by a reminder. */
     private static final int DUE_DAYS = 3;
 
@@ -27,7 +34,14 @@ final class CourseActions {
     private CourseActions() {}
 
     static List<Action> of(Course course) {
-        return Stream.of(worse(course), due(course), shortOf(course), testedLow(course), end(course), unwritten(course))
+        return Stream.of(
+                        worse(course),
+                        tooMuch(course),
+                        due(course),
+                        shortOf(course),
+                        testedLow(course),
+                        end(course),
+                        unwritten(course))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -45,7 +59,35 @@ final class CourseActions {
                                 .toList()));
     }
 
+    /** More in the water than the keeper set, by test or else by dilution: nobody should be reminded of the next dose then. */
+    private static Optional<Action> tooMuch(Course course) {
+        double wanted = course.plan().keepAt().orElse(0);
+        double most = (1 + (course.tested().isPresent() ? TEST_SHARE : OVER_SHARE)) * wanted;
+        double held = held(course).orElse(0);
+        return wanted <= 0 || held <= most
+                ? Optional.empty()
+                : Optional.of(action(
+                        course,
+                        held >= FAR_OVER * wanted ? Urgency.NOW : Urgency.SOON,
+                        "Give no more " + what(course) + " to " + whom(course)
+                                + " before it is tested and whoever set the course is asked",
+                        List.of((course.tested().isPresent() ? "the last test read " : "by dilution alone there are ")
+                                + mg(held) + " mg/L in the water, and you set " + mg(wanted)
+                                + " mg/L; too much can kill, and it is a water change that lowers it"),
+                        course.doses().stream().map(Given::place).reduce((a, b) -> b).stream()
+                                .toList()));
+    }
+
+    private static OptionalDouble held(Course course) {
+        return course.tested().isPresent()
+                ? OptionalDouble.of(course.tested().get().mgPerLitre())
+                : course.left();
+    }
+
     private static Optional<Action> due(Course course) {
+        if (tooMuch(course).isPresent()) {
+            return Optional.empty();
+        }
         return course.missing().stream()
                 .filter(d -> !d.isBefore(course.until().minusDays(DUE_DAYS)))
                 .reduce((a, b) -> b)

@@ -26,7 +26,7 @@ final class NewTanks {
     static List<NewTank> of(History history, Plans plans, Rules rules) {
         return history.tanks().stream()
                 .filter(t -> isNew(history, t, rules))
-                .filter(t -> !isTreated(t, plans, history))
+                .filter(t -> !isTreated(t, plans, history) && !isEstablished(history, t, plans, rules))
                 .map(t -> of(history, t, plans, rules))
                 .toList();
     }
@@ -46,6 +46,15 @@ final class NewTanks {
     private static boolean isTreated(TankHistory tank, Plans plans, History history) {
         return stated(history, tank).isEmpty()
                 && plans.treatments().stream().anyMatch(t -> Where.same(history.setup(), t.tank(), tank.tank()));
+    }
+
+    /** Only its log is young: animals are in, and no test since has shown ammonia or nitrite. */
+    private static boolean isEstablished(History history, TankHistory tank, Plans plans, Rules rules) {
+        return stated(history, tank).isEmpty()
+                && Dangers.noted(history, tank, plans)
+                && Stream.of("ammonia", "nitrite")
+                        .allMatch(id -> Tests.of(tank, rules.parameter(id), history.asOf()).stream()
+                                .allMatch(r -> Tests.showsNone(r.amount(), rules.none(id))));
     }
 
     static Optional<LocalDate> stated(History history, TankHistory tank) {

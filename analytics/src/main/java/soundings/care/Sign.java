@@ -36,7 +36,7 @@ public record Sign(LocalDate on, boolean seen, OptionalInt count, String text, A
 
     /** Nothing where a note speaks of no sign. */
     static Optional<Sign> read(Note note, Vocabulary words) {
-        String whole = Vocabulary.folded(note.text());
+        String whole = Vocabulary.folded(words.told(note.text()));
         String rest = words.signFree.matcher(whole).replaceAll(" ");
         boolean free = !rest.equals(whole) || words.speaksOfNone(whole);
         boolean seen = words.sign.matcher(rest).find() || (!free && note.kinds().contains("symptom"));

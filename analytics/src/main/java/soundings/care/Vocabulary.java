@@ -31,6 +31,7 @@ final class Vocabulary {
     private final Pattern isGone;
     private final Pattern water;
     final Pattern clauses;
+    private final Pattern unsaid;
 
     Vocabulary(Reference reference) {
         String signs = words(reference, "sign");
@@ -51,13 +52,15 @@ final class Vocabulary {
                 Pattern.compile("(?:^|[;,.] ?)(?:\\p{L}+ ){0,2}?" + words(reference, "clear") + "(?= ?(?:$|[;,.!]))");
         course = whole(treatment);
         given = Pattern.compile("\\b(?:re-?|nach)?" + words(reference, "given") + "\\b");
-        notGiven = Pattern.compile("\\b(?:" + words(reference, "not") + "|" + words(reference, "ahead") + ")\\b|\\?");
+        notGiven = Pattern.compile("\\b(?:" + words(reference, "not") + "|" + words(reference, "ahead") + "|"
+                + words(reference, "unsaid") + ")\\b|\\?");
         ended = Pattern.compile("\\b" + treatment + " " + links + "(?:" + stopped + "|" + words(reference, "over")
                 + ")\\b|\\b" + stopped + " " + links + treatment + "\\b");
         day = Pattern.compile("\\b" + words(reference, "day") + " ?#? ?(\\d{1,3})\\b(?! ?(?:old|s\\b))");
         challenge = Pattern.compile("\\b" + words(reference, "challenge"));
         isGone = whole(gone);
         water = whole(words(reference, "water"));
+        unsaid = whole(words(reference, "unsaid"));
         clauses = Pattern.compile("[;.!\\n](?=\\s|$)|(?i)\\b" + words(reference, "then") + "\\b");
     }
 
@@ -67,6 +70,13 @@ final class Vocabulary {
         return challenge.matcher(plain).find()
                 && !notGiven.matcher(plain).find()
                 && !isGone.matcher(plain).find();
+    }
+
+    /** Without the clauses that tell of what may or shall be: {@code back on the 10th if no spots}. */
+    String told(String text) {
+        return clauses.splitAsStream(text)
+                .filter(c -> !unsaid.matcher(folded(c)).find())
+                .collect(Collectors.joining("; "));
     }
 
     boolean speaksOfTreatment(Note note) {

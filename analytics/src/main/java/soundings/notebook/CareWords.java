@@ -114,7 +114,12 @@ final class CareWords {
                 + (again.isPresent() && again.getAsDouble() > 0.5
                         ? "; " + mg(again.getAsDouble()) + " mg short of the "
                                 + mg(course.plan().keepAt().orElse(0)) + " mg/L you set"
-                        : "");
+                        : over(course));
+    }
+
+    private static String over(Course course) {
+        double set = course.plan().keepAt().orElse(Double.POSITIVE_INFINITY);
+        return course.left().orElse(0) > 1.05 * set ? "; more than the " + mg(set) + " mg/L you set" : "";
     }
 
     private static String end(Course course) {
@@ -152,6 +157,10 @@ final class CareWords {
         String open = unknown.isEmpty() ? "" : " Not tested lately in both: " + Figures.list(unknown) + ".";
         if (apart.isEmpty() && alike.isEmpty()) {
             return "The two waters cannot be compared." + open;
+        }
+        if (apart.isEmpty() && unknown.contains("salinity")) {
+            return "Whether an animal may be moved straight over cannot be said: salinity was not tested lately in both."
+                    + " What could be compared, " + Figures.list(alike) + ", does not differ too much.";
         }
         String first = apart.isEmpty()
                 ? alike(alike, !unknown.isEmpty())

@@ -72,7 +72,7 @@ final class CourseChart {
 
     /** What a water change took out is C x f x V; what is short of the keeper's level now is (C set - C left) x V. */
     static Optional<Item> again(Course course, String id) {
-        if (course.left().isEmpty() || course.toKeepAt().isEmpty()) {
+        if (course.left().isEmpty() || course.toKeepAt().orElse(0) <= 0.5) {
             return Optional.empty();
         }
         double keep = course.plan().keepAt().orElseThrow();
@@ -87,10 +87,8 @@ final class CourseChart {
         return Optional.of(new WorkingItem(
                 id + "-short",
                 "What is short of the level you set",
-                missing > 0.5
-                        ? CareWords.mg(missing) + " mg short of " + CareWords.mg(keep) + " mg/L on "
-                                + Figures.day(course.until())
-                        : "Nothing is short of the level you set",
+                CareWords.mg(missing) + " mg short of " + CareWords.mg(keep) + " mg/L on "
+                        + Figures.day(course.until()),
                 lines,
                 List.of(course.plan().place())));
     }

@@ -4,15 +4,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.RecipeReading;
 import soundings.chemistry.Recipes;
+import soundings.chemistry.Reference;
 import soundings.setup.SheetTable.Row;
 
 /** A row of the sheet Additives: what so much of it does to so much water. */
 final class AdditiveRow {
     private static final double DEFAULT_ML = 1;
     private static final double DEFAULT_LITRES = 100;
+
+    /** What comes along with most salts and is not what they are given for. */
+    private static final Set<String> SALT = Set.of("salinity", "sodium", "chloride", "sulfate", "sulfur");
 
     private AdditiveRow() {}
 
@@ -27,17 +32,40 @@ final class AdditiveRow {
         if (row.cell("Parameter").isPresent() || row.text("Recipe").isBlank()) {
             return cells.parameter(row);
         }
-        cells.issues().add(new SetupIssues.NothingToRaise(row.at("Recipe"), raised(row.text("Recipe"), cells)));
-        return Optional.empty();
+        List<Parameter> raised = raised(row.text("Recipe"), cells);
+        List<Parameter> meant = meant(row.text("Additive"), raised, cells.reference());
+        if (meant.size() != 1) {
+            cells.issues().add(new SetupIssues.NothingToRaise(row.at("Recipe"), names(raised)));
+            return Optional.empty();
+        }
+        cells.issues()
+                .add(new SetupIssues.Assumed(
+                        row.at("Recipe"),
+                        "the recipe is taken to be given for "
+                                + meant.get(0).name().toLowerCase(Locale.ROOT)
+                                + "; the column Parameter takes another answer"));
+        return Optional.of(meant.get(0));
     }
 
-    /** What the recipe raises, by the names of the tests; empty where it cannot be read. */
-    private static List<String> raised(String recipe, Cells cells) {
+    /** What an additive of that name is given for: what it is called after, else the one thing besides common salt that it raises. */
+    private static List<Parameter> meant(String name, List<Parameter> raised, Reference reference) {
+        List<Parameter> called =
+                raised.stream().filter(p -> reference.isNamedIn(p, name)).toList();
+        return called.size() == 1
+                ? called
+                : raised.stream().filter(p -> !SALT.contains(p.id())).toList();
+    }
+
+    private static List<String> names(List<Parameter> parameters) {
+        return parameters.stream().map(p -> p.name().toLowerCase(Locale.ROOT)).toList();
+    }
+
+    /** What the recipe raises; empty where it cannot be read. */
+    private static List<Parameter> raised(String recipe, Cells cells) {
         return Recipes.read(recipe, cells.reference())
                 .match(
                         u -> cells.reference().parameters().stream()
                                 .filter(p -> u.solution().rise(p, 1, 1) > 0)
-                                .map(p -> p.name().toLowerCase(Locale.ROOT))
                                 .toList(),
                         n -> List.of());
     }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import soundings.chemistry.Alias;
+import soundings.chemistry.Part;
 import soundings.chemistry.Reference;
 import soundings.upkeep.Lexicon.Hit;
 
@@ -24,9 +26,14 @@ final class JobWords {
     private final Lexicon jobs;
     private final Lexicon parts;
 
+    /** Words for one of several pieces: a leak, a pump. */
+    private final Set<String> general;
+
     JobWords(Reference reference) {
         this.jobs = Lexicon.of(reference, Alias.Kind.JOB, means -> means.equals("fault") || means.equals("sign"));
         this.parts = Lexicon.of(reference, Alias.Kind.PART, means -> true);
+        this.general =
+                reference.parts().stream().filter(Part::general).map(Part::id).collect(Collectors.toSet());
     }
 
     /** What one clause says. */
@@ -51,7 +58,7 @@ final class JobWords {
     }
 
     /**
-     * What the note tells, in order. A clause that names no equipment is about what was named before it ({@code heater clicks, look at
+     * What the note tells, in order. A clause that names no equipment, or none of its own ({@code leaks a drop}), is about what was named before it ({@code heater clicks, look at
      * it}), a deed also about what is named behind it ({@code gasket fitted, skimmer dry now}).
      */
     List<Heard> read(String text) {
@@ -63,7 +70,7 @@ final class JobWords {
             named.addAll(one.parts());
             words.addAll(one.words());
             if (one.says() != Says.NOTHING) {
-                boolean own = !one.parts().isEmpty();
+                boolean own = !one.parts().isEmpty() && (isSpecific(one.parts()) || !isSpecific(named));
                 heard.add(new Heard(one.says(), own ? one.parts() : named, own ? one.words() : words, clause.strip()));
             }
         }
@@ -72,6 +79,10 @@ final class JobWords {
                         ? new Heard(h.says(), named, words, h.clause())
                         : h)
                 .toList();
+    }
+
+    private boolean isSpecific(Set<String> parts) {
+        return !general.containsAll(parts);
     }
 
     /** Equipment named and the words that carry meaning, of a job as the keeper calls it in the setup workbook. */

@@ -222,7 +222,7 @@ public final class Phrases {
     private boolean isAhead(List<Token> before) {
         return Stream.of(Alias.Kind.CARE, Alias.Kind.JOB)
                 .flatMap(kind -> Names.all(before, k -> text.vocabulary.find(kind, k)).stream())
-                .anyMatch(m -> m.means().equals("ahead") || m.means().equals("wanted"));
+                .anyMatch(m -> Set.of("ahead", "unsaid", "wanted").contains(m.means()));
     }
 
     /** A sign of illness, in fish or coral, or of well-being. */
@@ -230,6 +230,9 @@ public final class Phrases {
         Set<String> said = Names.all(clause, k -> text.vocabulary.find(Alias.Kind.CARE, k)).stream()
                 .map(Names.Match::means)
                 .collect(Collectors.toSet());
+        if (said.contains("unsaid")) {
+            return Optional.empty();
+        }
         return said.contains("sign") || said.contains("ill")
                 ? Optional.of("symptom")
                 : said.contains("well") ? Optional.of("condition") : Optional.empty();

@@ -79,6 +79,24 @@ class CourseActionsTest {
                 "Treatments!C2"));
     }
 
+    /** 400 mg four times in 200 L with nothing changed: 8 mg/L where 2 are wanted. */
+    @Test
+    void more_in_the_water_than_was_set_comes_first_and_no_dose_is_asked_for() {
+        WrittenLog log = Clinic.log()
+                .tank("Sick bay")
+                .note("note", 1, "gave 400 mg copper solution")
+                .note("note", 2, "gave 400 mg copper solution")
+                .note("note", 3, "gave 400 mg copper solution");
+
+        assertThat(actions(log, copper()))
+                .anySatisfy(a -> {
+                    assertThat(a.urgency()).isEqualTo(Action.Urgency.NOW);
+                    assertThat(a.what()).startsWith("Give no more Copper solution");
+                    assertThat(a.caution()).contains("vet");
+                })
+                .noneMatch(a -> a.what().contains("was due"));
+    }
+
     @Test
     void a_level_that_holds_asks_for_nothing() {
         assertThat(actions(Clinic.log().tank("Sick bay").note("note", 1, "2 spots"), plan()))

@@ -200,7 +200,8 @@ class CourseTest {
                 "white spots on both, 11 counted | true | 11",
                 "spots, 5 ml given | true | -1",
                 "both clear, eating well | false | 0",
-                "nothing seen | false | 0"
+                "nothing seen | false | 0",
+                "healthy, eating | false | 0"
             })
     void a_days_note_tells_whether_there_were_signs(String text, boolean seen, int count) {
         Sign sign = Sign.read(note(text), WORDS).orElseThrow();

@@ -25,6 +25,7 @@ class VocabularyTest {
                         "allClear",
                         "given",
                         "counted",
+                        "unsaid",
                         "clear",
                         "water",
                         "ahead",

@@ -37,15 +37,34 @@ class RecipeColumnTest {
         assertThat(setup.additives().get(0).risePerMlInOneLitre()).isEmpty();
     }
 
+    /** Sodium comes along with most salts; what else it raises is what it is given for. */
     @Test
-    void a_recipe_without_a_parameter_is_said_with_its_place_and_what_it_raises() {
+    void a_recipe_without_a_parameter_is_taken_for_the_one_thing_it_raises_besides_salt_and_that_is_said() {
         Setup setup = read("Soda", "", "NaHCO3 80 g in 1 L");
 
-        assertThat(setup.additives()).isEmpty();
+        assertThat(setup.additives())
+                .singleElement()
+                .satisfies(a -> assertThat(a.parameter().id()).isEqualTo("alkalinity"));
         assertThat(setup.issues()).singleElement().satisfies(i -> {
             assertThat(i.where().orElseThrow().place()).isEqualTo("Additives!C2");
             assertThat(i.message()).contains("Parameter").contains("alkalinity");
         });
+    }
+
+    @Test
+    void one_that_raises_two_is_taken_for_what_it_is_called_after_and_otherwise_asked_about() {
+        assertThat(read("Iodine, strong", "", "KI 5 g in 1 L").additives())
+                .singleElement()
+                .satisfies(a -> assertThat(a.parameter().id()).isEqualTo("iodine"));
+
+        Setup setup = read("Blue bottle", "", "KI 5 g in 1 L");
+        assertThat(setup.additives()).isEmpty();
+        assertThat(setup.issues())
+                .singleElement()
+                .satisfies(i -> assertThat(i.message())
+                        .contains("Parameter")
+                        .contains("iodine")
+                        .contains("potassium"));
     }
 
     @Test

@@ -34,6 +34,7 @@ class JobWordsTest {
             opened wavemaker, shaft worn                    | TO_MEND | circulation_pump
             power strip damp under the stand!!              | TO_MEND | power stand
             Heizstab schaltet nicht ab, nachsehen!          | TO_MEND | heater
+            heater cable is chafed, must replace some day   | TO_MEND | heater power
             float again                                     | AGAIN   | top_up
             shaft arrived, wavemaker back in, silent        | MENDED  | circulation_pump
             gasket fitted; skimmer dry now                  | MENDED  | skimmer

@@ -62,6 +62,15 @@ class JobsTest {
     }
 
     @Test
+    void what_one_note_says_of_one_piece_is_one_job() {
+        Upkeep upkeep = upkeep(log().note("note", 0, "overflow box cracked, leaks a drop, will glue one day"));
+
+        assertThat(upkeep.jobs())
+                .singleElement()
+                .satisfies(job -> assertThat(job.harm()).isEqualTo(Harm.FLOOD));
+    }
+
+    @Test
     void a_job_noted_again_is_one_job_and_its_age_counts_from_the_first_note() {
         Upkeep upkeep = upkeep(log().note("note", 0, "return pump rattles, have a look soon")
                 .note("note", 37, "pump still rattling - order the part!!"));
