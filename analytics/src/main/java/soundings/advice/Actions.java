@@ -174,10 +174,13 @@ final class Actions {
     }
 
     private static Action withheld(Recommendation r, Withheld why) {
-        boolean now =
-                why.reason() == Recommendation.Reason.NOT_TESTED || why.reason() == Recommendation.Reason.RECIPE_UNREAD;
+        Urgency urgency = switch (why.reason()) {
+            case TWO_ADDITIVES -> Urgency.SOON;
+            case NOT_TESTED, RECIPE_UNREAD -> Urgency.MONTH;
+            default -> Urgency.HANDY;
+        };
         return new Action(
-                now ? Urgency.MONTH : Urgency.HANDY,
+                urgency,
                 r.tank(),
                 Optional.of(r.parameter()),
                 why.wouldLift(),

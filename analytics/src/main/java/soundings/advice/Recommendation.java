@@ -121,6 +121,7 @@ public record Recommendation(
         STRENGTH_UNKNOWN,
         RECIPE_UNREAD,
         NOT_TESTED,
+        TWO_ADDITIVES,
         CONFLICTING_READINGS,
         MODEL_DOUBTED,
         CHANGED_LATELY

@@ -31,6 +31,7 @@ final class Refusals {
                         notTested(matter, feed),
                         volume(matter),
                         strength(matter, feed),
+                        together(matter),
                         salinity(matter),
                         tooOld(matter),
                         tooFew(matter),
@@ -85,6 +86,16 @@ final class Refusals {
                                 + Recipes.read(recipe, matter.reference()).match(u -> raises, n -> n.why()),
                         "Write the recipe of " + feed.row().name() + " anew ("
                                 + feed.row().cell() + ")");
+    }
+
+    private static Optional<Withheld> together(Matter matter) {
+        return Replaced.of(matter)
+                .flatMap(r -> withheld(
+                        Reason.TWO_ADDITIVES,
+                        "since " + r.since() + " " + r.earlier() + " and " + r.later()
+                                + " are counted side by side, and the note of that day sounds as if one took the other's place",
+                        "If " + r.earlier() + " was stopped on " + r.since()
+                                + ", write so in that day's note; if both go in, write its mL a day there again"));
     }
 
     /** What is a litre's worth of an ion depends on how salty the water is: a dose worked out now would be wrong after mending it. */

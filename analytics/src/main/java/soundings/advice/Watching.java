@@ -9,6 +9,7 @@ import soundings.advice.Action.Urgency;
 import soundings.chemistry.Parameter;
 import soundings.estimate.Estimate;
 import soundings.history.DoseCourse;
+import soundings.setup.Setup;
 
 /** What no dose mends: a level out of its range that nothing described raises or lowers, and tests grown too old to go by. */
 final class Watching {
@@ -95,9 +96,13 @@ final class Watching {
 
     private static String byChange(Matter matter, Estimate estimate) {
         double level = estimate.level().mid();
-        double takes = matter.scale().change(USUAL_CHANGE * level, level);
+        Optional<Double> fresh = matter.history()
+                .setup()
+                .findFreshMix(matter.tank().tank(), matter.parameter())
+                .map(Setup.FreshMix::value);
+        double takes = matter.scale().change(USUAL_CHANGE * Math.max(0, level - fresh.orElse(0.0)), level);
         return "a water change of 10 % takes out about " + Phrases.bare(rounded(takes)) + Phrases.unit(matter.scale())
-                + ", where the new water holds none";
+                + (fresh.isPresent() ? ", with your fresh mix" : ", where the new water holds none");
     }
 
     /** Two digits that count. */
@@ -107,7 +112,7 @@ final class Watching {
 
     private static String practice(boolean up) {
         return up
-                ? "less food, a cleaner filter and more water changed are what usually lowers it; change one of them, and wait "
+                ? "less food, a cleaner filter or more water changed usually lowers it; change one of them, and wait "
                         + "for the next test (common practice, no source)"
                 : "a little more food or fewer exports usually raise it; change one of them, and wait for the next test (common "
                         + "practice, no source)";

@@ -24,6 +24,8 @@ public record Alias(String text, Kind kind, String means, String scope) {
         EVENT,
         /** A word that tells of a repair: a fault, a sign of one, a wish, a deed, a denial, what is still to come. */
         JOB,
+        /** A word beside a dose: that it takes another one's place. */
+        DOSE,
         /** A word beside one for a loss: a denial, missing, again, what is no animal. */
         LOSS,
         /** A piece of equipment. Means its id among the parts. */

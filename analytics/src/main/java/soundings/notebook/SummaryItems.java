@@ -19,6 +19,9 @@ import soundings.quantity.Interval;
 final class SummaryItems {
     private static final int SPARK_POINTS = 40;
 
+    /** Nobody plans more tests than this for one verdict. */
+    private static final int MANY_TESTS = 8;
+
     private SummaryItems() {}
 
     static List<Item> summary(View view) {
@@ -92,7 +95,9 @@ final class SummaryItems {
                 ? Cell.words(Figures.sureShort(judgement.probability()))
                 : Cell.words(judgement
                         .testsNeeded()
-                        .map(t -> "after " + Figures.count(t.tests(), "more test", "more tests"))
+                        .map(t -> t.tests() > MANY_TESTS
+                                ? "not within " + MANY_TESTS + " tests"
+                                : "after " + Figures.count(t.tests(), "more test", "more tests"))
                         .orElse(""));
     }
 

@@ -352,6 +352,24 @@ class DosingTest {
     }
 
     @Test
+    void an_additive_that_may_have_taken_anothers_place_is_asked_about_until_either_is_written() {
+        Setup setup = Given.setup(OptionalDouble.of(90), List.of(SODA, additive("Limewater", ALKALINITY, 0.1)));
+        WrittenLog log = dosedLog().rate("Limewater", 25, 270, "soda is empty, now limewater 270 ml/d");
+        History history = log.history(setup);
+
+        Recommendation.Withheld withheld = only(Given.advice(history, use(history, 1.2, 0.05, 8.0, 0.8)), ALKALINITY)
+                .withheld()
+                .orElseThrow();
+        assertThat(withheld.reason()).isEqualTo(Reason.TWO_ADDITIVES);
+        assertThat(withheld.wouldLift()).contains("If Soda was stopped on " + WrittenLog.FIRST.plusDays(25));
+
+        History both = log.rate("Soda", 25, 9).history(setup);
+        assertThat(only(Given.advice(both, use(both, 1.2, 0.05, 8.0, 0.8)), ALKALINITY)
+                        .withheld())
+                .isEmpty();
+    }
+
+    @Test
     void no_ion_is_dosed_while_the_salinity_is_off() {
         WrittenLog log = dosedLog().readings(SALINITY, 0, 5, 30, 30, 30, 30, 30, 30);
         History history = log.history(NINETY_LITRES);

@@ -83,7 +83,12 @@ public final class WrittenLog {
     }
 
     public WrittenLog rate(String additive, int day, double mlPerDay) {
-        entries.add(new DoseRate(tank, FIRST.plusDays(day), additive, mlPerDay, at(80, mlPerDay + " ml/d")));
+        return rate(additive, day, mlPerDay, mlPerDay + " ml/d");
+    }
+
+    /** @param text all that its cell says */
+    public WrittenLog rate(String additive, int day, double mlPerDay, String text) {
+        entries.add(new DoseRate(tank, FIRST.plusDays(day), additive, mlPerDay, at(80, text)));
         row++;
         return this;
     }
