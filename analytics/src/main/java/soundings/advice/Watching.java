@@ -13,6 +13,9 @@ import soundings.setup.Setup;
 
 /** What no dose mends: a level out of its range that nothing described raises or lowers, and tests grown too old to go by. */
 final class Watching {
+    /** A tank none of whose tests is younger is not kept any more, or not tested on purpose; common practice, no source. */
+    private static final int GIVEN_UP_DAYS = 180;
+
     /** A part of the water to reckon a change by; common practice, no source. */
     private static final double USUAL_CHANGE = 0.1;
 
@@ -122,7 +125,8 @@ final class Watching {
     static Optional<Action> stale(List<Matter> tank) {
         List<Matter> old =
                 tank.stream().filter(m -> m.isStale() && m.used().size() > 2).toList();
-        if (old.isEmpty()) {
+        boolean givenUp = tank.stream().filter(m -> !m.used().isEmpty()).allMatch(m -> m.age() > GIVEN_UP_DAYS);
+        if (old.isEmpty() || givenUp) {
             return Optional.empty();
         }
         String names = String.join(
