@@ -255,6 +255,9 @@ final class Dosing {
 
     private static String held(double present, Interval keeps) {
         int decimals = Phrases.decimals(present, keeps);
+        if (present == 0) {
+            return "nothing of it is dosed now; what keeps the level is " + Phrases.span(keeps, decimals) + " mL a day";
+        }
         String side = present < keeps.low()
                 ? " a day are less than what keeps the level, "
                 : present > keeps.high()

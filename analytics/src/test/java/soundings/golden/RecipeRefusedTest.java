@@ -36,7 +36,12 @@ class RecipeRefusedTest {
         assertThat(PAGE)
                 .contains("The recipe is not used: the column Parameter does not say what it is given for")
                 .contains("Additives!C3")
-                .containsPattern("this recipe raises [a-z, ]*calcium");
+                .containsPattern("this recipe raises [a-z, ]*iodine");
+    }
+
+    @Test
+    void one_that_raises_one_thing_besides_salt_is_used_and_that_is_told() {
+        assertThat(PAGE).contains("Additives!C4").contains("The recipe is taken to be given for calcium");
     }
 
     private static String page() {
@@ -55,6 +60,7 @@ class RecipeRefusedTest {
                                 List.of(
                                         new String[] {"Additive", "Parameter", "Recipe"},
                                         new String[] {"soda", "alkalinity", "60 g soda (sodium carbonate) in 1 L"},
+                                        new String[] {"blue bottle", "", "KI 5 g in 1 L"},
                                         new String[] {"lime", "", "CaCl2.2H2O 80 g in 1 L"}))),
                 List.of());
         return Jsoup.parse(HtmlPage.of(Notebooks.run(
