@@ -104,8 +104,8 @@ final class DosePhrase {
     }
 
     private static Set<String> fill() {
-        Set<String> all = new HashSet<>(RatePhrase.LEAD);
-        all.addAll(RatePhrase.BETWEEN);
+        Set<String> all = new HashSet<>(RateWords.LEAD);
+        all.addAll(RateWords.BETWEEN);
         all.addAll(OneOffPhrase.VERBS);
         all.addAll(OneOffPhrase.TAIL);
         all.addAll(Set.of(
@@ -179,7 +179,7 @@ final class DosePhrase {
         return quantity().flatMap(q -> {
             said.set(q.from(), q.to());
             Optional<Rate.Period> period = period(q);
-            boolean relative = text.in(q.from() - 1, RatePhrase.RELATIVE);
+            boolean relative = text.in(q.from() - 1, RateWords.RELATIVE);
             return period.isEmpty() ? once(q) : relative ? Optional.empty() : rate(q, period.get());
         });
     }
@@ -196,7 +196,7 @@ final class DosePhrase {
         Quantity last = all.get(all.size() - 1);
         int before = old(last.from());
         boolean alone = all.stream().allMatch(q -> q.equals(last) || q.from() >= before);
-        boolean relative = text.in(last.from() - 1, RatePhrase.RELATIVE) && !text.in(last.from() - 1, DOING);
+        boolean relative = text.in(last.from() - 1, RateWords.RELATIVE) && !text.in(last.from() - 1, DOING);
         said.set(Math.min(before, last.from()), last.from());
         return alone && !relative ? Optional.of(last) : Optional.empty();
     }

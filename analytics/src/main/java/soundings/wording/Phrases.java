@@ -68,7 +68,7 @@ public final class Phrases {
 
     /** Whether a text under an additive's name says that it is no longer dosed. */
     public static boolean stops(String text) {
-        return RatePhrase.STOPPED.contains(Plain.of(text).strip());
+        return RateWords.STOPPED.contains(Plain.of(text).strip());
     }
 
     private List<Phrase> read() {

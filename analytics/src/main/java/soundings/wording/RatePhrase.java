@@ -2,173 +2,16 @@ package soundings.wording;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 
 /** {@code alk 30 ml x4/day}, {@code 7.5 mL each, 4 times a day}, {@code 120 ml/d from 3 May}, {@code stopped alk}. */
 final class RatePhrase {
-    static final Set<String> LEAD = Set.of(
-            "dosing",
-            "dose",
-            "doses",
-            "daily",
-            "set",
-            "now",
-            "changed",
-            "change",
-            "raised",
-            "raise",
-            "lowered",
-            "lower",
-            "increased",
-            "increase",
-            "reduced",
-            "reduce",
-            "decreased",
-            "decrease",
-            "started",
-            "start",
-            "upped",
-            "currently",
-            "new",
-            "the",
-            "still",
-            "doser",
-            "running",
-            ":",
-            "-",
-            "and",
-            "&",
-            "•",
-            "today",
-            "dosage",
-            "rate",
-            "to",
-            "at",
-            "of",
-            "is",
-            "up",
-            "down",
-            "*",
-            "put",
-            "turned",
-            "auto",
-            "automatic",
-            "gave",
-            "giving");
-    static final Set<String> BETWEEN = Set.of(
-            "dose",
-            "dosing",
-            "dosed",
-            "doser",
-            "pump",
-            "at",
-            "to",
-            "up",
-            "down",
-            "now",
-            "is",
-            "set",
-            "=",
-            ":",
-            "-",
-            "raised",
-            "lowered",
-            "increased",
-            "reduced",
-            "decreased",
-            "back",
-            "rate",
-            "~",
-            "on",
-            "each",
-            "changed",
-            "still",
-            "of",
-            "auf",
-            "jetzt",
-            "nun",
-            "op",
-            "naar");
-    static final Set<String> RELATIVE =
-            Set.of("+", "by", "extra", "more", "less", "another", "plus", "minus", "max", "limit");
-    static final Set<String> STOPPED = Set.of(
-            "stopped",
-            "stop",
-            "paused",
-            "pause",
-            "off",
-            "halted",
-            "ceased",
-            "stopping",
-            "ended",
-            "suspended",
-            "gestoppt",
-            "abgesetzt",
-            "arrete",
-            "arretee",
-            "parado",
-            "suspendido",
-            "gestopt");
-    /** Words that tell of a new setting. */
-    private static final Set<String> SETTING = Set.of(
-            "now",
-            "set",
-            "to",
-            "raised",
-            "lowered",
-            "increased",
-            "reduced",
-            "decreased",
-            "changed",
-            "back",
-            "up",
-            "down");
-
-    /** Words behind a rate that change nothing about it. */
-    private static final Set<String> DONE = Set.of(
-            "now",
-            "today",
-            "again",
-            "total",
-            "erhoht",
-            "gesenkt",
-            "reduziert",
-            "verringert",
-            "eingestellt",
-            "augmente",
-            "reduit",
-            "aumentado",
-            "reducido",
-            "verhoogd",
-            "verlaagd");
-
-    private static final Set<String> STOP_FILL = Set.of(
-            "dosing",
-            "dose",
-            "doser",
-            "pump",
-            "the",
-            "all",
-            "is",
-            "now",
-            "turned",
-            "switched",
-            "today",
-            "for",
-            "adding");
-    private static final Set<String> FROM = Set.of("from", "since", "starting", "ab", "seit", "as");
-    private static final Set<String> PART_OF_DAY =
-            Set.of("morning", "evening", "am", "pm", "noon", "night", "mornings", "evenings");
-    private static final Map<String, Integer> TIMES =
-            Map.of("once", 1, "twice", 2, "two", 2, "three", 3, "thrice", 3, "four", 4, "six", 6, "eight", 8);
-
     private RatePhrase() {}
 
     static Optional<Clauses.Found> at(Clauses text, int start) {
-        int i = text.pass(start, LEAD, 5);
+        int i = text.pass(start, RateWords.LEAD, 5);
         return stopped(text, start)
                 .or(() -> RelativeRate.at(text, start))
                 .or(() -> since(text, start))
@@ -180,7 +23,7 @@ final class RatePhrase {
     /** {@code since Friday alk 12 ml/d}: the day stands first. */
     private static Optional<Clauses.Found> since(Clauses text, int start) {
         return start(text, start)
-                .flatMap(day -> named(text, text.pass(day.end(), LEAD, 3))
+                .flatMap(day -> named(text, text.pass(day.end(), RateWords.LEAD, 3))
                         .map(found -> new Clauses.Found(
                                 found.end(),
                                 found.sure(),
@@ -200,7 +43,7 @@ final class RatePhrase {
         if (additives.isEmpty()) {
             return unknownName(text, i);
         }
-        return amount(text, text.pass(at, BETWEEN, 5), additives, 0.93);
+        return amount(text, text.pass(at, RateWords.BETWEEN, 5), additives, 0.93);
     }
 
     /** Up to three unknown words before an amount a day are an additive's name too. */
@@ -211,7 +54,7 @@ final class RatePhrase {
         }
         return to == i || Hedges.word(text, i) || DosePhrase.otherThing(text, i, to)
                 ? Optional.empty()
-                : amount(text, text.pass(to, BETWEEN, 5), List.of(text.written(i, to)), 0.7);
+                : amount(text, text.pass(to, RateWords.BETWEEN, 5), List.of(text.written(i, to)), 0.7);
     }
 
     private static boolean nameWord(Clauses text, int i) {
@@ -222,9 +65,9 @@ final class RatePhrase {
         return numbered
                 || hyphen
                 || token.word()
-                        && !BETWEEN.contains(token.text())
-                        && !RELATIVE.contains(token.text())
-                        && !FROM.contains(token.text())
+                        && !RateWords.BETWEEN.contains(token.text())
+                        && !RateWords.RELATIVE.contains(token.text())
+                        && !RateWords.FROM.contains(token.text())
                 || token.is("pump") && text.number(i + 1);
     }
 
@@ -284,7 +127,7 @@ final class RatePhrase {
 
     /** {@code 30 ml x4/day}, {@code 4 x 30 ml a day}, {@code 45 ml/day}. */
     private static Optional<Measure> measure(Clauses text, int i) {
-        if (text.in(i, RELATIVE) || text.in(i - 1, RELATIVE)) {
+        if (text.in(i, RateWords.RELATIVE) || text.in(i - 1, RateWords.RELATIVE)) {
             return Optional.empty();
         }
         Optional<Measure> parts = partsOfDay(text, i);
@@ -308,7 +151,9 @@ final class RatePhrase {
         int parts = 0;
         int at = i;
         int end = i;
-        while (text.value(at).isPresent() && text.volume(at + 1).isPresent() && text.in(at + 2, PART_OF_DAY)) {
+        while (text.value(at).isPresent()
+                && text.volume(at + 1).isPresent()
+                && text.in(at + 2, RateWords.PART_OF_DAY)) {
             ml += text.value(at).getAsDouble()
                     * text.volume(at + 1).get().litres().orElse(Double.NaN)
                     * 1000;
@@ -323,8 +168,8 @@ final class RatePhrase {
     private static Optional<Clauses.Found> setting(Clauses text, int i) {
         List<String> additives = new ArrayList<>();
         int at = additives(text, i, additives);
-        int amount = text.pass(at, BETWEEN, 5);
-        boolean now = IntStream.range(at, amount).anyMatch(k -> text.in(k, SETTING));
+        int amount = text.pass(at, RateWords.BETWEEN, 5);
+        boolean now = IntStream.range(at, amount).anyMatch(k -> text.in(k, RateWords.SETTING));
         boolean ml =
                 text.volume(amount + 1).filter(v -> v == VolumeUnit.MILLILITRE).isPresent();
         return additives.size() == 1 && now && ml && text.value(amount).isPresent() && text.stop(amount + 2)
@@ -343,7 +188,7 @@ final class RatePhrase {
     static Optional<Rate.Period> often(Clauses text, int start) {
         int i = text.is(start, "each") ? start + 1 : start;
         i = text.is(i, ",") && (times(text, i + 1).isPresent()) ? i + 1 : i;
-        if (text.in(i, PART_OF_DAY) && text.and(i + 1) && text.in(i + 2, PART_OF_DAY)) {
+        if (text.in(i, RateWords.PART_OF_DAY) && text.and(i + 1) && text.in(i + 2, RateWords.PART_OF_DAY)) {
             return Optional.of(new Rate.Period(2, i + 3));
         }
         Optional<Rate.Period> times = times(text, i);
@@ -363,7 +208,7 @@ final class RatePhrase {
         if (counted) {
             return multiplied(text, text.value(i).orElse(0), i + 2);
         }
-        Integer word = i < text.size() ? TIMES.get(text.tokens.get(i).text()) : null;
+        Integer word = i < text.size() ? RateWords.TIMES.get(text.tokens.get(i).text()) : null;
         return word == null ? Optional.empty() : multiplied(text, word, text.is(i + 1, "times") ? i + 2 : i + 1);
     }
 
@@ -391,7 +236,7 @@ final class RatePhrase {
         int at = split(text, end);
         Optional<Start> start = start(text, at);
         int last = start.map(Start::end).orElse(at);
-        boolean told = text.in(at, FROM) && start.isEmpty();
+        boolean told = text.in(at, RateWords.FROM) && start.isEmpty();
         if (told
                 || !text.stop(last)
                         && !text.and(last)
@@ -408,13 +253,13 @@ final class RatePhrase {
     /** Passes {@code in 4 doses}, {@code over 4 doses}, which do not change the rate, and {@code today}. */
     private static int split(Clauses text, int i) {
         boolean doses = text.in(i, Set.of("in", "over")) && text.number(i + 1) && text.is(i + 2, "doses");
-        return text.pass(doses ? i + 3 : i, DONE, 2);
+        return text.pass(doses ? i + 3 : i, RateWords.DONE, 2);
     }
 
     record Start(Optional<WrittenDate> date, int end) {}
 
     static Optional<Start> start(Clauses text, int i) {
-        if (!text.in(i, FROM)) {
+        if (!text.in(i, RateWords.FROM)) {
             return Optional.empty();
         }
         int from = text.is(i, "as") ? i + 2 : text.is(i + 1, "on") ? i + 2 : i + 1;
@@ -443,10 +288,10 @@ final class RatePhrase {
         int i = text.pass(start, Set.of("-", "•", "and", "&", ":"), 2);
         while (!text.stop(i)) {
             int before = additives.size();
-            if (text.in(i, STOPPED)) {
+            if (text.in(i, RateWords.STOPPED)) {
                 stop = true;
                 i++;
-            } else if (text.in(i, STOP_FILL) || before > 0 && text.and(i)) {
+            } else if (text.in(i, RateWords.STOP_FILL) || before > 0 && text.and(i)) {
                 i++;
             } else {
                 int end = additives(text, i, additives);

@@ -1,0 +1,165 @@
+package soundings.wording;
+
+import java.util.Map;
+import java.util.Set;
+
+/** The words around an amount a day: what may lead it, stand between, tell a new setting or that dosing ended. */
+final class RateWords {
+    static final Set<String> LEAD = Set.of(
+            "dosing",
+            "dose",
+            "doses",
+            "daily",
+            "set",
+            "now",
+            "changed",
+            "change",
+            "raised",
+            "raise",
+            "lowered",
+            "lower",
+            "increased",
+            "increase",
+            "reduced",
+            "reduce",
+            "decreased",
+            "decrease",
+            "started",
+            "start",
+            "upped",
+            "currently",
+            "new",
+            "the",
+            "still",
+            "doser",
+            "running",
+            ":",
+            "-",
+            "and",
+            "&",
+            "•",
+            "today",
+            "dosage",
+            "rate",
+            "to",
+            "at",
+            "of",
+            "is",
+            "up",
+            "down",
+            "*",
+            "put",
+            "turned",
+            "auto",
+            "automatic",
+            "gave",
+            "giving");
+    static final Set<String> BETWEEN = Set.of(
+            "dose",
+            "dosing",
+            "dosed",
+            "doser",
+            "pump",
+            "at",
+            "to",
+            "up",
+            "down",
+            "now",
+            "is",
+            "set",
+            "=",
+            ":",
+            "-",
+            "raised",
+            "lowered",
+            "increased",
+            "reduced",
+            "decreased",
+            "back",
+            "rate",
+            "~",
+            "on",
+            "each",
+            "changed",
+            "still",
+            "of",
+            "auf",
+            "jetzt",
+            "nun",
+            "op",
+            "naar");
+    static final Set<String> RELATIVE =
+            Set.of("+", "by", "extra", "more", "less", "another", "plus", "minus", "max", "limit");
+    static final Set<String> STOPPED = Set.of(
+            "stopped",
+            "stop",
+            "paused",
+            "pause",
+            "off",
+            "halted",
+            "ceased",
+            "stopping",
+            "ended",
+            "suspended",
+            "gestoppt",
+            "abgesetzt",
+            "arrete",
+            "arretee",
+            "parado",
+            "suspendido",
+            "gestopt");
+    /** Words that tell of a new setting. */
+    static final Set<String> SETTING = Set.of(
+            "now",
+            "set",
+            "to",
+            "raised",
+            "lowered",
+            "increased",
+            "reduced",
+            "decreased",
+            "changed",
+            "back",
+            "up",
+            "down");
+
+    /** Words behind a rate that change nothing about it. */
+    static final Set<String> DONE = Set.of(
+            "now",
+            "today",
+            "again",
+            "total",
+            "erhoht",
+            "gesenkt",
+            "reduziert",
+            "verringert",
+            "eingestellt",
+            "augmente",
+            "reduit",
+            "aumentado",
+            "reducido",
+            "verhoogd",
+            "verlaagd");
+
+    static final Set<String> STOP_FILL = Set.of(
+            "dosing",
+            "dose",
+            "doser",
+            "pump",
+            "the",
+            "all",
+            "is",
+            "now",
+            "turned",
+            "switched",
+            "today",
+            "for",
+            "adding");
+    static final Set<String> FROM = Set.of("from", "since", "starting", "ab", "seit", "as");
+    static final Set<String> PART_OF_DAY =
+            Set.of("morning", "evening", "am", "pm", "noon", "night", "mornings", "evenings");
+    static final Map<String, Integer> TIMES =
+            Map.of("once", 1, "twice", 2, "two", 2, "three", 3, "thrice", 3, "four", 4, "six", 6, "eight", 8);
+
+    private RateWords() {}
+}
