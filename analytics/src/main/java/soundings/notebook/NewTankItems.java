@@ -92,9 +92,19 @@ final class NewTankItems {
                 .map(r ->
                         new ChartSpec.At(r.date(), r.scale().written(r.amount().about())))
                 .toList();
-        List<Layer.Mark> marks = tests.stream().map(NewTankItems::mark).toList();
-        return Optional.of(List.of(
-                new Layer.Line(name, stroke, points), new Layer.Marks("test of " + name, Layer.Shape.DOT, marks)));
+        List<Layer> layers = new ArrayList<>(List.of(new Layer.Line(name, stroke, points)));
+        marks(tests, "test of " + name, Layer.Shape.DOT, false).ifPresent(layers::add);
+        marks(tests, "test of " + name + ", above what the kit shows", Layer.Shape.ABOVE, true)
+                .ifPresent(layers::add);
+        return Optional.of(layers);
+    }
+
+    private static Optional<Layer> marks(List<Reading> tests, String name, Layer.Shape shape, boolean above) {
+        List<Layer.Mark> marks = tests.stream()
+                .filter(r -> r.amount().match(e -> false, b -> false, a -> true, b -> false) == above)
+                .map(NewTankItems::mark)
+                .toList();
+        return marks.isEmpty() ? Optional.empty() : Optional.of(new Layer.Marks(name, shape, marks));
     }
 
     private static Layer.Mark mark(Reading reading) {

@@ -25,7 +25,11 @@ final class SummaryItems {
     private SummaryItems() {}
 
     static List<Item> summary(View view) {
-        return table(view, view.tests(), "summary-table", "Every tank and test; small, where 9 of 10 such figures lie");
+        return table(
+                view,
+                view.tests(),
+                "summary-table",
+                "Every tank and test; the small figures hold the true one 9 times in 10");
     }
 
     static List<Item> kind(View view, String kind) {
@@ -38,7 +42,9 @@ final class SummaryItems {
                 .filter(test -> test.parameter().kind() == wanted)
                 .toList();
         String id = "summary-" + wanted.name().toLowerCase(java.util.Locale.ROOT);
-        return tests.isEmpty() ? List.of() : table(view, tests, id, "Small: where 9 of 10 such figures lie");
+        return tests.isEmpty()
+                ? List.of()
+                : table(view, tests, id, "The small figures hold the true one 9 times in 10");
     }
 
     private static List<Item> table(View view, List<View.Test> tests, String id, String caption) {
