@@ -9,8 +9,6 @@ import soundings.quantity.Interval;
 
 /** A level out of its range brought back to the middle: a dose split over days. */
 final class Correcting {
-    private static final String PRACTICE = "common practice, no source";
-
     private static final double LIKELY = 0.5;
 
     private Correcting() {}
@@ -62,7 +60,7 @@ final class Correcting {
                 .setup()
                 .findTarget(sum.matter().tank().tank(), sum.parameter())
                 .map(t -> t.cell())
-                .orElse(target.source().equals("PRACTICE") ? PRACTICE : target.source());
+                .orElseGet(() -> sum.matter().reference().citation(target.source()));
     }
 
     static Optional<Double> limit(Sum sum) {
@@ -72,7 +70,7 @@ final class Correcting {
     }
 
     private static String limitFrom(Sum sum) {
-        return sum.feed().row().maxRisePerDay().isPresent() ? sum.feed().row().cell() : PRACTICE;
+        return sum.feed().row().maxRisePerDay().isPresent() ? sum.feed().row().cell() : "common practice, no source";
     }
 
     static List<String> words(Sum sum, TargetRange target, Optional<Correction> correction) {

@@ -85,11 +85,11 @@ final class Events {
         return new Insight(
                 answered.get(0).tank().tank(),
                 Insight.Kind.EVENT,
-                "change of the use since " + TOLD.getOrDefault(event.kind(), event.kind()),
+                label(event),
                 Optional.empty(),
                 "",
-                "whether the use of " + tests + " changed cannot be told: of tests before and after " + event.on()
-                        + " 4 each are needed",
+                "whether the use of " + tests + " changed cannot be told: of tests before and after " + event.on() + " "
+                        + EventEffects.FEWEST + " each are needed",
                 event.place().isEmpty() ? List.of() : List.of(event.place()));
     }
 
@@ -132,11 +132,15 @@ final class Events {
         return new Insight(
                 effect.tank(),
                 Insight.Kind.EVENT,
-                Phrases.name(parameter) + ": change of the use since " + TOLD.getOrDefault(event.kind(), event.kind()),
+                Phrases.name(parameter) + ": " + label(event),
                 effect.step().map(s -> scale.change(s, 0)),
                 Phrases.unit(scale).strip() + " a day",
                 says(event, effect),
                 event.place().isEmpty() ? List.of() : List.of(event.place()));
+    }
+
+    private static String label(Event event) {
+        return "change of the use since " + TOLD.getOrDefault(event.kind(), event.kind());
     }
 
     private static String says(Event event, EventEffect effect) {

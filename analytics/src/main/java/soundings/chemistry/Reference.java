@@ -97,6 +97,15 @@ public final class Reference {
         return find(Alias.Kind.PARAMETER, word).stream().findFirst().flatMap(a -> findParameter(a.means()));
     }
 
+    /** What to say of where a fact comes from; the key itself where it is no key of a source. */
+    public String citation(String key) {
+        return sources().stream()
+                .filter(s -> s.key().equals(key))
+                .findFirst()
+                .map(s -> s.commonPractice() ? "common practice, no source" : s.citation())
+                .orElse(key);
+    }
+
     /** Whether a name, of an additive say, is the parameter's or has it as a word: {@code potassium iodide mix}. */
     public boolean isNamedIn(Parameter parameter, String name) {
         String folded = Names.fold(name);

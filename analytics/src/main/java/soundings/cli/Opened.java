@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.Optional;
 import soundings.findings.Provenance;
@@ -16,9 +15,6 @@ import soundings.workbook.WorkbookReader;
 
 /** A log with its companion, both read; the files themselves are only ever read. */
 record Opened(Path log, Book book, Optional<Path> setupFile, Optional<Book> setup) {
-    /** The first bytes of a compound file: [MS-CFB] 2.2. */
-    private static final byte[] COMPOUND = {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0};
-
     /** @param setupAsked the setup workbook named on the command line; empty: the one beside the log, if there is one */
     static Opened of(Path log, Optional<Path> setupAsked, Optional<String> password) {
         Book book = WorkbookReader.read(log, password);
@@ -31,9 +27,8 @@ record Opened(Path log, Book book, Optional<Path> setupFile, Optional<Book> setu
         if (password.isEmpty()) {
             return Optional.empty();
         }
-        try (InputStream file = Files.newInputStream(log)) {
-            boolean maybeLocked = Arrays.equals(file.readNBytes(COMPOUND.length), COMPOUND);
-            return maybeLocked
+        try {
+            return WorkbookReader.mayBeLocked(log)
                     ? Optional.empty()
                     : Optional.of(log.getFileName() + " has no password; the one given was not needed");
         } catch (IOException unreadable) {

@@ -14,7 +14,9 @@ import soundings.quantity.Interval;
 public final class EventEffects {
     private static final int DAYS_BEFORE = 90;
     private static final int DAYS_AFTER = 60;
-    private static final int FEWEST = 4;
+
+    /** Tests needed on either side of an event. */
+    public static final int FEWEST = 4;
 
     private EventEffects() {}
 

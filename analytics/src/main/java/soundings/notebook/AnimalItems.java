@@ -5,7 +5,6 @@ import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -234,14 +233,11 @@ final class AnimalItems {
 
     /** What one cell says of one thing is one note. */
     private static Stream<Noted> byCell(String tank, String of, List<Remark> remarks) {
-        return remarks.stream()
-                .collect(Collectors.groupingBy(r -> r.at().place(), LinkedHashMap::new, Collectors.toList()))
-                .values()
-                .stream()
-                .map(same -> new Noted(
+        return Note.of(remarks).stream()
+                .map(n -> new Noted(
                         tank,
                         of,
-                        same.get(0),
-                        same.stream().map(Remark::text).distinct().collect(Collectors.joining(", "))));
+                        n.remarks().get(0),
+                        n.remarks().stream().map(Remark::text).distinct().collect(Collectors.joining(", "))));
     }
 }

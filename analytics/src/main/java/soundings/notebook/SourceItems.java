@@ -58,11 +58,7 @@ final class SourceItems {
     }
 
     static String citation(Reference reference, String key) {
-        return reference.sources().stream()
-                .filter(s -> s.key().equals(key))
-                .findFirst()
-                .map(s -> s.commonPractice() ? "common practice, no source" : s.citation())
-                .orElse(key.equals("setup") ? "your setup workbook" : key);
+        return key.equals("setup") ? "your setup workbook" : reference.citation(key);
     }
 
     static List<Item> targets(View view) {

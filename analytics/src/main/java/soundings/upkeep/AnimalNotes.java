@@ -52,11 +52,7 @@ final class AnimalNotes {
 
     private Animals tank(TankHistory tank) {
         return new Animals(
-                tank.tank(),
-                kinds(tank, MOVES),
-                losses.of(tank, history.asOf()).stream().map(l -> loss(tank, l)).toList(),
-                kinds(tank, CONDITIONS),
-                kinds(tank, Set.of("feeding")));
+                tank.tank(), kinds(tank, MOVES), losses(tank), kinds(tank, CONDITIONS), kinds(tank, Set.of("feeding")));
     }
 
     private List<Remark> kinds(TankHistory tank, Set<String> kinds) {
@@ -66,7 +62,14 @@ final class AnimalNotes {
                 .toList();
     }
 
-    private Animals.Loss loss(TankHistory tank, List<Note> notes) {
+    private List<Animals.Loss> losses(TankHistory tank) {
+        List<Note> all = Note.of(tank);
+        return losses.of(tank, history.asOf()).stream()
+                .map(notes -> loss(tank, notes, all))
+                .toList();
+    }
+
+    private Animals.Loss loss(TankHistory tank, List<Note> notes, List<Note> all) {
         LocalDate on = notes.get(0).on();
         LocalDate from = on.minusDays(FORTNIGHT);
         List<Animals.Shift> water = estimates.outcomes().stream()
@@ -74,7 +77,7 @@ final class AnimalNotes {
                 .flatMap(o -> o.match(e -> shift(e, from, on).stream(), n -> Optional.<Animals.Shift>empty().stream()))
                 .sorted(Comparator.comparing((Animals.Shift s) -> !s.standsOut()))
                 .toList();
-        List<Note> before = Note.of(tank).stream()
+        List<Note> before = all.stream()
                 .filter(n -> n.on().isAfter(from) && !n.on().isAfter(on))
                 .filter(n -> notes.stream().noneMatch(l -> l.at().equals(n.at())))
                 .toList();

@@ -17,7 +17,8 @@ enum FileKind {
     BINARY,
     TEXT;
 
-    private static final int LOOKED_AT = 4096;
+    /** So many bytes from the start tell it. */
+    static final int LOOKED_AT = 4096;
 
     static FileKind of(byte[] file) {
         if (file.length == 0) {

@@ -1,6 +1,7 @@
 package soundings.workbook;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -37,6 +38,13 @@ public final class WorkbookReader {
             throw Refusal.damaged("it breaks off the reading with "
                             + unforeseen.getClass().getSimpleName())
                     .naming(name);
+        }
+    }
+
+    /** Whether a file may be locked by a password: only a compound file can. */
+    public static boolean mayBeLocked(Path file) throws IOException {
+        try (InputStream bytes = Files.newInputStream(file)) {
+            return FileKind.of(bytes.readNBytes(FileKind.LOOKED_AT)) == FileKind.COMPOUND;
         }
     }
 
