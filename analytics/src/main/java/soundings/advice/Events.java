@@ -128,7 +128,7 @@ final class Events {
 
     private static Insight insight(TankHistory tank, Event event, EventEffect effect, Reference reference) {
         Parameter parameter = effect.parameter();
-        Scale scale = tank.findScale(parameter).orElseGet(() -> reference.canonicalScale(parameter));
+        Scale scale = tank.scale(parameter, reference);
         return new Insight(
                 effect.tank(),
                 Insight.Kind.EVENT,

@@ -45,7 +45,7 @@ record Matter(History history, TankHistory tank, Parameter parameter, Estimates 
 
     /** As the keeper writes this test. */
     Scale scale() {
-        return tank.findScale(parameter).orElseGet(() -> reference.canonicalScale(parameter));
+        return tank.scale(parameter, reference);
     }
 
     Optional<Reading> last() {

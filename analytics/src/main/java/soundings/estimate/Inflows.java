@@ -155,7 +155,7 @@ final class Inflows {
     }
 
     private String assumed(Mix mix) {
-        Scale scale = tank.findScale(parameter).orElseGet(() -> reference.canonicalScale(parameter));
+        Scale scale = tank.scale(parameter, reference);
         return "the fresh mix is taken to be like natural seawater as salty as the tank, "
                 + Said.amount(scale.written(mix.value()), scale, 0) + " give or take "
                 + Said.amount(scale.change(mix.sd(), mix.value()), scale, 0) + "; its own value is not known";

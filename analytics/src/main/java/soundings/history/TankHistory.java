@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import soundings.chemistry.Parameter;
+import soundings.chemistry.Reference;
 import soundings.chemistry.Scale;
 import soundings.log.Remark;
 
@@ -29,5 +30,10 @@ public record TankHistory(
     /** What a test is shown in, as its keeper writes it; empty where it was never tested. */
     public Optional<Scale> findScale(Parameter parameter) {
         return findSeries(parameter).map(Series::scale);
+    }
+
+    /** What a test is shown in; the parameter's own unit where it was never tested. */
+    public Scale scale(Parameter parameter, Reference reference) {
+        return findScale(parameter).orElseGet(() -> reference.canonicalScale(parameter));
     }
 }
