@@ -20,6 +20,8 @@ public record Alias(String text, Kind kind, String means, String scope) {
         NOTHING,
         /** A word that marks a derived row: {@code avg}, {@code total}. */
         DERIVED,
+        /** A word for a change of water, or for changed water where a volume or a share stands beside it. */
+        CHANGE,
         /** A word that tells of an event: {@code new carbon}. Means the event's kind. */
         EVENT,
         /** A word that tells of a repair: a fault, a sign of one, a wish, a deed, a denial, what is still to come. */

@@ -62,7 +62,9 @@ final class Interpretation {
         Map<Grid, List<Shape>> shapes = new LinkedHashMap<>();
         book.grids().forEach(grid -> shapes.put(grid, finder.of(grid)));
         List<Shape> all = shapes.values().stream().flatMap(List::stream).toList();
-        Context context = context(setUp.with(MetTanks.in(all)), dates(all));
+        Tanks met = setUp.with(MetTanks.in(all));
+        ToldTanks told = ToldTanks.in(met.all().isEmpty() ? all : List.of(), words, mark());
+        Context context = context(met.with(told.names()), dates(all));
         Owner owner = new Owner(context.tanks(), words, book.name(), logs(shapes));
         Tanks named = context.tanks().with(owner.ofTables(shapes.values()));
         shapes.replaceAll((grid, own) ->
@@ -73,7 +75,7 @@ final class Interpretation {
         List<SheetReading.Read> read = new ArrayList<>();
         Owner known = new Owner(named, words, book.name(), logs(shapes));
         shapes.forEach((grid, own) -> read.add(SheetReading.read(context, grid, own, known)));
-        return log(read);
+        return log(read, told);
     }
 
     private static int logs(Map<Grid, List<Shape>> shapes) {
@@ -114,7 +116,7 @@ final class Interpretation {
                 .toList();
     }
 
-    private Log log(List<SheetReading.Read> read) {
+    private Log log(List<SheetReading.Read> read, ToldTanks told) {
         List<LogEntry> entries = new ArrayList<>();
         List<BlockReading> blocks = new ArrayList<>();
         List<soundings.log.AsWritten> labels = new ArrayList<>();
@@ -125,6 +127,7 @@ final class Interpretation {
             issues.addAll(sheet.ledger().issues());
             blocks.addAll(sheet.blocks());
         }
+        told.issue().ifPresent(issues::add);
         AllTanks.Shared shared = AllTanks.share(
                 entries, setup.tanks().stream().map(Setup.Tank::name).toList());
         issues.addAll(shared.issues());

@@ -30,11 +30,17 @@ final class Notes {
     /** A factor of 1.7, as a logarithm: less than from a day's dose to one of two a day. */
     private static final double LARGEST_CHANGE = 0.53;
 
+    /** Of the dose before; a step beyond it may be the new setting itself. */
+    private static final double LARGEST_STEP = 0.5;
+
     private final Context context;
     private final Area area;
     private final Ledger ledger;
     private final Results results;
     private final Doses doses;
+    /** Tanks of which something was said, since the last dose that was understood, that was not: perhaps another dose. */
+    private final Set<String> unsettled = new HashSet<>();
+
     private String headed = "";
 
     Notes(Context context, Area area, Ledger ledger, Results results, Doses doses) {
@@ -94,9 +100,10 @@ final class Notes {
     private boolean rate(Said.Rate rate, Where where, AsWritten at) {
         LocalDate from = rate.from().flatMap(d -> near(d, where.date())).orElse(where.date());
         Optional<String> additive = named(rate.additive());
-        if (rate.told() == Said.Rate.Told.TIMES) {
-            return times(rate, additive.orElse(""), where, from, at);
+        if (rate.relative()) {
+            return relative(rate, additive.orElse(""), where, from, at);
         }
+        unsettled.remove(where.tank());
         if (rate.assumed() && !goesOn(rate, additive.orElse(""), where.tank())) {
             ledger.issue(new UnreadText(at, "a dose, how often is not written"));
             return true;
@@ -108,15 +115,20 @@ final class Notes {
         return true;
     }
 
-    /** So many times the dose before; what that is now is not known where none was written. */
-    private boolean times(Said.Rate rate, String additive, Where where, LocalDate from, AsWritten at) {
+    /** Told by the dose before; what that is now is not known where none was written, or a later one was not understood. */
+    private boolean relative(Said.Rate rate, String additive, Where where, LocalDate from, AsWritten at) {
         rates(additive, where.tank())
-                .filter(d -> !d.date().isAfter(from))
+                .filter(d -> !d.date().isAfter(from) && !unsettled.contains(where.tank()))
                 .reduce((a, b) -> b)
+                .filter(d ->
+                        rate.told() == Said.Rate.Told.TIMES || Math.abs(rate.mlPerDay()) <= LARGEST_STEP * d.mlPerDay())
+                .map(d -> rate.told() == Said.Rate.Told.TIMES
+                        ? d.mlPerDay() * rate.mlPerDay()
+                        : d.mlPerDay() + rate.mlPerDay())
                 .ifPresentOrElse(
-                        d -> ledger.entry(
-                                new DoseRate(where.tank(), from, additive, d.mlPerDay() * rate.mlPerDay(), at)),
-                        () -> ledger.issue(new UnreadText(at, "a dose told by the one before, which is not written")));
+                        ml -> ledger.entry(new DoseRate(where.tank(), from, additive, ml, at)),
+                        () -> ledger.issue(
+                                new UnreadText(at, "a dose told by the one before, which is not known for sure")));
         return true;
     }
 
@@ -159,6 +171,7 @@ final class Notes {
     private boolean remark(Said.Remark remark, Where where, AsWritten at) {
         boolean unread = remark.kind().equals("unread");
         if (unread) {
+            unsettled.add(where.tank());
             String said = "\"" + remark.text() + "\"";
             ledger.issue(Lookalikes.corrected(remark.text())
                     .<Issue>map(meant -> new ProbablyMeant(at, "a letter stands among the figures of " + said, meant))

@@ -20,6 +20,7 @@ import soundings.sheet.Cell;
 import soundings.wording.AmountText;
 import soundings.wording.Amounts;
 import soundings.wording.DecimalMark;
+import soundings.wording.TimedAmounts;
 import soundings.wording.WrittenAmount;
 
 /** Collects the results of a table's cells into series, one for each heading or named test, for their scale to be settled. */
@@ -51,6 +52,14 @@ final class Results {
     }
 
     void cell(Cell cell, Test test, Where where, DecimalMark mark) {
+        List<TimedAmounts.Timed> timed = context.words().timed(cell, mark);
+        if (timed.isEmpty()) {
+            untimed(cell, test, where, mark);
+        }
+        timed.forEach(t -> amount(cell, test, t.time().map(where::at).orElse(where), t.amount()));
+    }
+
+    private void untimed(Cell cell, Test test, Where where, DecimalMark mark) {
         AmountText text = context.words().amount(cell, mark);
         String above = where.tank() + "|" + test.key();
         text.match(

@@ -1,11 +1,14 @@
 package soundings.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import soundings.chemistry.Names;
 import soundings.setup.Setup;
@@ -94,13 +97,28 @@ final class Tanks {
         return text.replaceAll("[^0-9]", "");
     }
 
-    /** The tank whose name stands in a longer text, such as a title; the longest such name. */
+    /** The one tank whose name stands in a longer text, such as a title: the longest such name where one holds another. */
     Optional<String> findIn(String text) {
-        String padded = " " + key(text) + " ";
-        return names.keySet().stream()
-                .filter(k -> padded.contains(" " + k + " "))
-                .max((a, b) -> Integer.compare(a.length(), b.length()))
-                .map(names::get);
+        String rest = " " + key(text) + " ";
+        Set<String> found = new HashSet<>();
+        for (String key : longestFirst()) {
+            if (rest.contains(" " + key + " ")) {
+                found.add(names.get(key));
+                rest = rest.replace(" " + key + " ", "  ");
+            }
+        }
+        return found.size() == 1 ? found.stream().findFirst() : Optional.empty();
+    }
+
+    private List<String> longestFirst() {
+        List<String> keys = new ArrayList<>(names.keySet());
+        keys.sort(Comparator.comparingInt(String::length).reversed());
+        return keys;
+    }
+
+    /** Whether the word tank, or another word for one, stands in the text. */
+    static boolean saysKind(String text) {
+        return KIND.matcher(Names.fold(text)).find();
     }
 
     /** Letters and digits only, the word "tank" left out unless it is all there is. */

@@ -23,6 +23,7 @@ import soundings.wording.DecimalMark;
 import soundings.wording.HeaderMeaning;
 import soundings.wording.Headers;
 import soundings.wording.Named;
+import soundings.wording.TimedAmounts;
 import soundings.wording.Vocabulary;
 import soundings.wording.VolumeUnit;
 import soundings.wording.WrittenAmount;
@@ -232,6 +233,15 @@ final class Words {
                 ? amounts.computeIfAbsent(mark, m -> new HashMap<>())
                         .computeIfAbsent(text.text(), t -> Amounts.read(t, mark, vocabulary))
                 : Amounts.read(cell.value(), mark, vocabulary);
+    }
+
+    /** The amounts of a cell that holds several of one day, each with its time; empty for any other cell. */
+    List<TimedAmounts.Timed> timed(Cell cell, DecimalMark mark) {
+        return cell.value() instanceof Value.Text text
+                        && kind(cell) != Kind.NOTHING
+                        && text.text().length() < 80
+                ? TimedAmounts.in(text.text(), mark, vocabulary)
+                : List.of();
     }
 
     /** The figure that a cell shows, whatever its unit. */

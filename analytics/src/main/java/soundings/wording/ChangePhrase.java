@@ -2,6 +2,7 @@ package soundings.wording;
 
 import java.util.Optional;
 import java.util.Set;
+import soundings.chemistry.Alias;
 import soundings.quantity.Amount;
 
 /** {@code 10 % WC}, {@code water change 10%}, {@code changed 20 litres}, {@code 5 gal water change}, {@code 2 buckets}. */
@@ -64,22 +65,6 @@ final class ChangePhrase {
     private static final Set<String> ENDS =
             Set.of("with", "using", "and", "then", "after", "before", "at", "&", "+", "while", "because", "plus");
     private static final Set<String> TAKING = Set.of("siphoned", "drained", "took", "removed", "drew");
-    private static final Set<String> WORDS = Set.of(
-            "wc",
-            "w c",
-            "pwc",
-            "wwc",
-            "water change",
-            "water changes",
-            "waterchange",
-            "water exchange",
-            "wasserwechsel",
-            "ww",
-            "tww",
-            "changement d eau",
-            "cambio de agua",
-            "waterverversing",
-            "teilwasserwechsel");
 
     private ChangePhrase() {}
 
@@ -105,7 +90,17 @@ final class ChangePhrase {
     }
 
     static Optional<Names.Match> word(Clauses text, int i) {
-        return Names.at(text.tokens, i, k -> WORDS.contains(k) ? Optional.of(k) : Optional.empty());
+        return Names.at(text.tokens, i, k -> text.vocabulary.find(Alias.Kind.CHANGE, k))
+                .filter(w -> w.means().equals("water"));
+    }
+
+    private static boolean changed(Clauses text, int i) {
+        return i >= 0
+                && i < text.size()
+                && text.vocabulary
+                        .find(Alias.Kind.CHANGE, text.tokens.get(i).text())
+                        .filter("changed"::equals)
+                        .isPresent();
     }
 
     /** An amount and its unit, and the token behind. */
@@ -131,7 +126,7 @@ final class ChangePhrase {
         return measure(text, i).flatMap(m -> {
             int at = text.pass(m.end(), Set.of("of", "the", "a", "tank"), 2);
             Optional<Names.Match> word = word(text, at);
-            boolean changed = text.is(at, "changed") || text.is(at, "water") && text.is(at + 1, "changed");
+            boolean changed = changed(text, at) || text.is(at, "water") && changed(text, at + 1);
             if (word.isPresent() || changed) {
                 return finish(text, word.map(Names.Match::to).orElse(at), m, 0.95);
             }
@@ -156,7 +151,7 @@ final class ChangePhrase {
     }
 
     private static Optional<Clauses.Found> verbFirst(Clauses text, int i) {
-        boolean verb = text.in(i, Set.of("changed", "change", "swapped", "exchanged", "replaced"));
+        boolean verb = changed(text, i) || text.is(i, "swapped");
         return verb
                 ? measure(text, i + 1)
                         .filter(m -> m.unit() != VolumeUnit.UNWRITTEN)

@@ -1,5 +1,6 @@
 package soundings.wording;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,6 +31,21 @@ final class Clauses {
         this.tokens = Tokens.of(plain);
         this.mark = mark;
         this.vocabulary = vocabulary;
+    }
+
+    private Clauses(Clauses whole, List<Token> tokens) {
+        this.written = whole.written;
+        this.plain = whole.plain;
+        this.tokens = tokens;
+        this.mark = whole.mark;
+        this.vocabulary = whole.vocabulary;
+    }
+
+    /** The same text with the tokens {@code from} to {@code to} (one past the last) passed over. */
+    Clauses without(int from, int to) {
+        List<Token> rest = new ArrayList<>(tokens.subList(0, from));
+        rest.addAll(tokens.subList(to, tokens.size()));
+        return new Clauses(this, rest);
     }
 
     int size() {

@@ -88,26 +88,6 @@ final class HeaderParts {
     private static final Set<String> EACH = Set.of("per", "each", "a", "/", "pro", "par", "por");
     private static final Set<String> BY_HAND =
             Set.of("manual", "manually", "hand", "oneoff", "single", "extra", "correction", "boost");
-    private static final Set<String> CHANGE_WORDS = Set.of(
-            "wc",
-            "w c",
-            "pwc",
-            "wwc",
-            "water change",
-            "water changes",
-            "waterchange",
-            "water changed",
-            "water exchange",
-            "wasserwechsel",
-            "ww",
-            "tww",
-            "changement d eau",
-            "cambio de agua",
-            "waterverversing");
-
-    /** Words that speak of changed water only beside a volume or a share: "litres changed", "% replaced". */
-    private static final Set<String> CHANGED_WORDS =
-            Set.of("change", "changes", "changed", "exchanged", "replaced", "gewechselt", "remplace", "cambiado");
 
     final String plain;
     final String written;
@@ -135,7 +115,7 @@ final class HeaderParts {
                 .toList();
         additives = Names.all(tokens, vocabulary::findAdditive);
         tanks = Names.all(tokens, vocabulary::findTank);
-        change = named(CHANGE_WORDS).or(() -> volume().isPresent() ? named(CHANGED_WORDS) : Optional.empty());
+        change = change(vocabulary);
         rate = findRate();
     }
 
@@ -157,9 +137,12 @@ final class HeaderParts {
                 && roles.stream().anyMatch(r -> r.means().equals("kit") && r.from() == derived.to());
     }
 
-    private Optional<Names.Match> named(Set<String> words) {
-        return Names.all(tokens, k -> words.contains(k) ? Optional.of(k) : Optional.empty()).stream()
-                .findFirst();
+    /** {@code litres changed}, {@code % replaced} speak of water only beside a volume or a share. */
+    private Optional<Names.Match> change(Vocabulary vocabulary) {
+        List<Names.Match> words = Names.all(tokens, k -> vocabulary.find(Alias.Kind.CHANGE, k));
+        Optional<Names.Match> water =
+                words.stream().filter(w -> w.means().equals("water")).findFirst();
+        return water.or(() -> volume().isPresent() ? words.stream().findFirst() : Optional.empty());
     }
 
     private Optional<Rate> findRate() {

@@ -44,17 +44,13 @@ public final class Phrases {
     private static final Set<String> RENEWED =
             Set.of("carbon", "phosphateRemover", "light", "bottle", "kit", "calibration", "filter");
 
-    /** A clause that begins so speaks of every tank; the name is one that stands for them all in a column of tanks too. */
-    private static final String ALL = "all tanks";
-
-    private static final Set<String> EVERY = Set.of("both", "all", "beide", "alle");
-    private static final Set<String> TANKS = Set.of("tanks", "systems", "aquariums", "aquaria", "becken");
-
     private final Clauses text;
     private final List<Phrase> phrases = new ArrayList<>();
     private String tank = "";
     private String before = "";
     private boolean hedged;
+    /** The first phrase of the sentence. */
+    private int sentence;
 
     private Phrases(Clauses text) {
         this.text = text;
@@ -76,7 +72,8 @@ public final class Phrases {
         while (i < text.size()) {
             if (text.stop(i)) {
                 hedged &= !text.sentenceEnd(i);
-                tank = text.sentenceEnd(i) && tank.equals(ALL) ? before : tank;
+                tank = text.sentenceEnd(i) && tank.equals(TankMention.ALL) ? before : tank;
+                sentence = text.sentenceEnd(i) ? phrases.size() : sentence;
                 i++;
             } else {
                 i = clause(i);
@@ -102,36 +99,79 @@ public final class Phrases {
 
     private int clause(int start) {
         int i = tankName(start);
+        if (i > start && text.stop(i)) {
+            return i;
+        }
         hedged |= Hedges.word(text, i);
-        Optional<Clauses.Found> found = hedged ? Optional.empty() : rule(i);
+        Optional<TankMention.Found> alone = TankMention.alone(text, i);
+        if (alone.isPresent() && !hedged) {
+            return belongs(start, alone.get());
+        }
+        Optional<TankMention.Found> mention = TankMention.in(text, i);
+        List<String> tanks = mention.map(TankMention.Found::tanks).orElse(List.of(tank));
+        Optional<Clauses.Found> found = hedged ? Optional.empty() : rule(i, mention);
         if (found.isEmpty()) {
-            return remark(start);
+            return remark(start, tanks.size() == 1 ? tanks.get(0) : tank);
         }
         Clauses.Found rule = found.get();
-        rule.said().forEach(s -> add(start, rule.end(), rule.sure(), s));
+        tanks.forEach(t -> rule.said().forEach(s -> add(start, rule.end(), rule.sure(), t, s)));
         return rule.end();
+    }
+
+    /** What the sentence said before, {@code 10% water change, both tanks}, was said of these tanks. */
+    private int belongs(int start, TankMention.Found mention) {
+        List<Phrase> said = phrases.subList(sentence, phrases.size());
+        List<Phrase> moved = said.stream()
+                .filter(p -> p.tank().isEmpty())
+                .flatMap(p -> mention.tanks().stream().map(t -> new Phrase(p.from(), p.to(), t, p.sure(), p.said())))
+                .toList();
+        said.removeIf(p -> p.tank().isEmpty());
+        said.addAll(moved);
+        add(start, mention.to(), 0.8, tank, new Said.Remark("note", ""));
+        return mention.to();
     }
 
     /** {@code Lagoon: Alk 8.2}: the tank holds for what follows, up to the next name. */
     private int tankName(int i) {
-        if (text.in(i, EVERY) && text.in(i + 1, TANKS)) {
-            before = tank.equals(ALL) ? before : tank;
-            tank = ALL;
-            return text.pass(i + 2, Set.of(":", "-"), 1);
+        int every = TankMention.every(text, i);
+        if (every > i && !text.stop(every)) {
+            before = tank.equals(TankMention.ALL) ? before : tank;
+            tank = TankMention.ALL;
+            return text.pass(every, Set.of(":", "-"), 1);
         }
         Optional<Names.Match> name = text.tank(i);
-        boolean leads = name.isPresent()
-                && (text.is(name.get().to(), ":")
-                        || text.is(name.get().to(), "-")
-                        || text.test(name.get().to()).isPresent());
-        if (!leads) {
+        int behind = name.map(n -> TankMention.kind(text, n.to())).orElse(i);
+        if (name.isEmpty() || !leads(behind)) {
             return i;
         }
         tank = name.get().means();
-        return text.pass(name.get().to(), Set.of(":", "-"), 1);
+        return text.pass(behind, Set.of(":", "-"), 1);
     }
 
-    private Optional<Clauses.Found> rule(int i) {
+    private boolean leads(int behind) {
+        return text.is(behind, ":")
+                || text.is(behind, "-")
+                || text.test(behind).isPresent()
+                || ChangePhrase.at(text, behind).isPresent()
+                || RatePhrase.at(text, behind).isPresent();
+    }
+
+    /** What a rule makes of the clause once the tank that it mentions is taken out. */
+    private Optional<Clauses.Found> rule(int i, Optional<TankMention.Found> mention) {
+        return mention.isEmpty()
+                ? rule(text, i)
+                : rule(text.without(mention.get().from(), mention.get().to()), i)
+                        .map(f -> f.end() < mention.get().from()
+                                ? f
+                                : new Clauses.Found(
+                                        f.end()
+                                                + mention.get().to()
+                                                - mention.get().from(),
+                                        f.sure(),
+                                        f.said()));
+    }
+
+    private static Optional<Clauses.Found> rule(Clauses text, int i) {
         return RatePhrase.at(text, i)
                 .or(() -> ChangePhrase.at(text, i))
                 .or(() -> OneOffPhrase.at(text, i))
@@ -139,27 +179,31 @@ public final class Phrases {
                 .or(() -> DosePhrase.at(text, i));
     }
 
-    private void add(int from, int to, double sure, Said said) {
+    private void add(int from, int to, double sure, String whose, Said said) {
         phrases.add(
-                new Phrase(text.tokens.get(from).from(), text.tokens.get(to - 1).to(), tank, sure, said));
+                new Phrase(text.tokens.get(from).from(), text.tokens.get(to - 1).to(), whose, sure, said));
     }
 
-    /** Everything up to the end of the clause; plain remarks side by side become one. */
-    private int remark(int start) {
+    /**
+     * Everything up to the end of the clause; plain remarks side by side become one. Where animals are moved the tank that is mentioned
+     * is the other one.
+     */
+    private int remark(int start, String mentioned) {
         int end = start;
         while (!text.stop(end) && !(end > start && doseFollows(end))) {
             hedged |= Hedges.word(text, end);
             end++;
         }
         String kind = kind(start, end);
+        String whose = kind.equals("moved") ? tank : mentioned;
         hedged |= kind.equals("unread") && otherSubject(start, end);
-        if (kind.equals("note") && joinsLast()) {
+        if (kind.equals("note") && joinsLast(whose)) {
             Phrase last = phrases.remove(phrases.size() - 1);
             int to = text.tokens.get(end - 1).to();
             // The words are filled in at the end: copying them at each join would take quadratic time.
-            phrases.add(new Phrase(last.from(), to, tank, last.sure(), new Said.Remark(kind, "")));
+            phrases.add(new Phrase(last.from(), to, whose, last.sure(), new Said.Remark(kind, "")));
         } else {
-            add(start, end, kind.equals("unread") ? 0.3 : 0.8, new Said.Remark(kind, text.written(start, end)));
+            add(start, end, kind.equals("unread") ? 0.3 : 0.8, whose, new Said.Remark(kind, text.written(start, end)));
         }
         return end;
     }
@@ -184,8 +228,9 @@ public final class Phrases {
         return false;
     }
 
-    private boolean joinsLast() {
+    private boolean joinsLast(String whose) {
         return !phrases.isEmpty()
+                && phrases.get(phrases.size() - 1).tank().equals(whose)
                 && phrases.get(phrases.size() - 1)
                         .said()
                         .match(

@@ -14,7 +14,7 @@ import java.util.Set;
  */
 record Rate(double mlPerDay, VolumeUnit volume, int end) {
     private static final Set<String> PER =
-            Set.of("/", "per", "a", "an", "pro", "par", "je", "each", "every", "por", "al");
+            Set.of("/", "per", "a", "an", "pro", "par", "je", "each", "every", "por", "al", "am");
     private static final Map<String, Double> PERIODS = Map.ofEntries(
             Map.entry("day", 1.0),
             Map.entry("days", 1.0),
@@ -23,8 +23,13 @@ record Rate(double mlPerDay, VolumeUnit volume, int end) {
             Map.entry("jour", 1.0),
             Map.entry("dia", 1.0),
             Map.entry("dag", 1.0),
+            Map.entry("j", 1.0),
+            Map.entry("giorno", 1.0),
             Map.entry("daily", 1.0),
             Map.entry("taglich", 1.0),
+            Map.entry("dagelijks", 1.0),
+            Map.entry("diario", 1.0),
+            Map.entry("quotidien", 1.0),
             Map.entry("hour", 24.0),
             Map.entry("hr", 24.0),
             Map.entry("h", 24.0),
@@ -33,7 +38,8 @@ record Rate(double mlPerDay, VolumeUnit volume, int end) {
             Map.entry("wk", 1.0 / 7),
             Map.entry("woche", 1.0 / 7),
             Map.entry("weekly", 1.0 / 7));
-    private static final Set<String> ADVERBS = Set.of("daily", "hourly", "weekly", "taglich");
+    private static final Set<String> ADVERBS =
+            Set.of("daily", "hourly", "weekly", "taglich", "dagelijks", "diario", "quotidien");
 
     /** The rate that begins at this token: {@code ml/day}, {@code mL per day}, {@code ml daily}, {@code l/d}. */
     static Optional<Rate> at(List<Token> tokens, int i) {

@@ -127,7 +127,7 @@ final class RatePhrase {
 
     /** {@code 30 ml x4/day}, {@code 4 x 30 ml a day}, {@code 45 ml/day}. */
     private static Optional<Measure> measure(Clauses text, int i) {
-        if (text.in(i, RateWords.RELATIVE) || text.in(i - 1, RateWords.RELATIVE)) {
+        if (text.in(i, RateWords.RELATIVE) || text.in(i - 1, RateWords.RELATIVE) || text.in(i - 1, RateWords.TURNS)) {
             return Optional.empty();
         }
         Optional<Measure> parts = partsOfDay(text, i);
@@ -172,7 +172,8 @@ final class RatePhrase {
         boolean now = IntStream.range(at, amount).anyMatch(k -> text.in(k, RateWords.SETTING));
         boolean ml =
                 text.volume(amount + 1).filter(v -> v == VolumeUnit.MILLILITRE).isPresent();
-        return additives.size() == 1 && now && ml && text.value(amount).isPresent() && text.stop(amount + 2)
+        boolean by = text.in(amount - 1, RateWords.TURNS);
+        return additives.size() == 1 && now && !by && ml && text.value(amount).isPresent() && text.stop(amount + 2)
                 ? Clauses.Found.one(
                         amount + 2,
                         0.6,

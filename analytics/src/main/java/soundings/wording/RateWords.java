@@ -90,6 +90,9 @@ final class RateWords {
             "naar");
     static final Set<String> RELATIVE =
             Set.of("+", "by", "extra", "more", "less", "another", "plus", "minus", "max", "limit");
+    /** Right before an amount they tell by how much: {@code up 5 ml}. */
+    static final Set<String> TURNS = Set.of("up", "down");
+
     static final Set<String> STOPPED = Set.of(
             "stopped",
             "stop",

@@ -31,7 +31,7 @@ public sealed interface Said {
      * From now, or from a day named, an additive goes in at this rate; zero stops it.
      *
      * @param additive the keeper's own name for it where known, else as written; empty when none is named
-     * @param mlPerDay how much; where it is told in times of the setting before, how many times that
+     * @param mlPerDay how much; where it is told by the setting before, how many times that or how much more
      */
     record Rate(String additive, double mlPerDay, Optional<WrittenDate> from, Told told) implements Said {
         /** How a rate is told. */
@@ -40,7 +40,9 @@ public sealed interface Said {
             /** "A day" is not written; it is one only where a dose a day stood before. */
             SETTING,
             /** {@code doubled}, {@code halved}: in times of the setting before. */
-            TIMES
+            TIMES,
+            /** {@code raised by 5 ml}: what is added to the setting before, or taken from it where it is negative. */
+            STEP
         }
 
         Rate(String additive, double mlPerDay, Optional<WrittenDate> from) {
@@ -49,6 +51,10 @@ public sealed interface Said {
 
         public boolean assumed() {
             return told == Told.SETTING;
+        }
+
+        public boolean relative() {
+            return told == Told.TIMES || told == Told.STEP;
         }
 
         Rate since(Optional<WrittenDate> day) {

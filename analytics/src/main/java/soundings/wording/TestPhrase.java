@@ -98,6 +98,16 @@ final class TestPhrase {
                 .map(f -> new Clauses.Found(text.pass(f.end(), TAIL, 3), f.sure(), f.said()));
     }
 
+    /** Whether a result begins right here. */
+    static boolean leads(Clauses text, int i) {
+        return text.test(i).isPresent() && item(text, i).isPresent();
+    }
+
+    /** Whether a word goes with a result and names nothing. */
+    static boolean saysTest(String plainWord) {
+        return LEAD.contains(plainWord) || BETWEEN.contains(plainWord) || TAIL.contains(plainWord);
+    }
+
     /** A name and its amount, whatever stands behind. */
     private static Optional<Clauses.Found> item(Clauses text, int i) {
         return text.test(i)

@@ -35,6 +35,26 @@ class DosesInWordsTest {
         assertThat(doses(noted(note))).contains("Lagoon 2026-05-08 blue mix " + (int) mlPerDay);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "blue mix raised by 5 ml a day, 35",
+        "blue mix up 5 ml, 35",
+        "blue mix 10 ml a day less, 20",
+        "blue mix dose halved, 15"
+    })
+    void a_dose_may_be_told_by_the_one_before(String note, int mlPerDay) {
+        assertThat(doses(noted(note))).contains("Lagoon 2026-05-08 blue mix " + mlPerDay);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"blue mix up 25 ml", "green mix raised by 5 ml a day", "blue mix 3 drops a day. blue mix halved"
+            })
+    void a_step_from_a_dose_that_is_not_sure_is_not_taken(String note) {
+        assertThat(doses(noted(note))).containsExactly("Lagoon 2026-05-01 blue mix 30");
+        assertThat(issues(noted(note))).contains("unreadText");
+    }
+
     @Test
     void that_a_setting_is_taken_for_a_days_is_said() {
         assertThat(issues(noted("blue mix now 36 ml"))).contains("rateAssumed");

@@ -31,6 +31,11 @@ class PhrasesTest {
                 .match(
                         t -> "T " + t.parameter().id() + " " + result(t.amount()),
                         r -> "R " + r.additive() + " " + AmountsTest.number(Math.round(r.mlPerDay() * 1e6) / 1e6)
+                                + switch (r.told()) {
+                                    case STEP -> " more";
+                                    case TIMES -> " times";
+                                    default -> "";
+                                }
                                 + r.from()
                                         .map(f -> " from" + DatesTest.shown(f))
                                         .orElse(""),
