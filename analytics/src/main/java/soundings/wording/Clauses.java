@@ -14,6 +14,16 @@ final class Clauses {
         static Optional<Found> one(int end, double sure, Said said) {
             return Optional.of(new Found(end, sure, List.of(said)));
         }
+
+        /** The same, a rate without a name being one of this additive. */
+        Found about(String additive) {
+            return new Found(
+                    end,
+                    sure,
+                    said.stream()
+                            .map(s -> s.match(t -> s, r -> r.named(additive), o -> o, c -> c, r -> r))
+                            .toList());
+        }
     }
 
     private static final Set<String> STOPS = Set.of(",", ";", ".", "|", "(", ")", "[", "]", "!", "•", "*", "\"");

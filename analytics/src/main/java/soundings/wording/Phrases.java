@@ -1,6 +1,7 @@
 package soundings.wording;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -51,6 +52,8 @@ public final class Phrases {
     private boolean hedged;
     /** The first phrase of the sentence. */
     private int sentence;
+    /** The additive that the sentence spoke of last without a dose of it: {@code alk pump died}. */
+    private String subject = "";
 
     private Phrases(Clauses text) {
         this.text = text;
@@ -74,6 +77,7 @@ public final class Phrases {
                 hedged &= !text.sentenceEnd(i);
                 tank = text.sentenceEnd(i) && tank.equals(TankMention.ALL) ? before : tank;
                 sentence = text.sentenceEnd(i) ? phrases.size() : sentence;
+                subject = text.sentenceEnd(i) ? "" : subject;
                 i++;
             } else {
                 i = clause(i);
@@ -113,7 +117,7 @@ public final class Phrases {
         if (found.isEmpty()) {
             return remark(start, tanks.size() == 1 ? tanks.get(0) : tank);
         }
-        Clauses.Found rule = found.get();
+        Clauses.Found rule = subject.isEmpty() ? found.get() : found.get().about(subject);
         tanks.forEach(t -> rule.said().forEach(s -> add(start, rule.end(), rule.sure(), t, s)));
         return rule.end();
     }
@@ -196,6 +200,7 @@ public final class Phrases {
         }
         String kind = kind(start, end);
         String whose = kind.equals("moved") ? tank : mentioned;
+        subject = dosed(start, end).orElse(subject);
         hedged |= kind.equals("unread") && otherSubject(start, end);
         if (kind.equals("note") && joinsLast(whose)) {
             Phrase last = phrases.remove(phrases.size() - 1);
@@ -254,8 +259,13 @@ public final class Phrases {
     }
 
     private String kind(int from, int to) {
+        if (stopsDose(from, to)) {
+            return "unread";
+        }
         List<Token> clause = text.tokens.subList(from, to);
+        boolean part = !Names.all(clause, k -> text.vocabulary.find(Alias.Kind.PART, k)).isEmpty();
         Optional<String> event = Names.all(clause, k -> text.vocabulary.find(Alias.Kind.EVENT, k)).stream()
+                .filter(e -> !(part && e.means().equals("loss")))
                 .filter(e -> !(RENEWED.contains(e.means()) && isAhead(clause.subList(0, e.from()))))
                 .map(Names.Match::means)
                 .findFirst();
@@ -323,6 +333,32 @@ public final class Phrases {
             }
         }
         return false;
+    }
+
+    /** The one additive of a clause: by its own name, or by a test's beside a word for dosing. */
+    private Optional<String> dosed(int from, int to) {
+        Set<String> names = new HashSet<>();
+        for (int i = from; i < to; i++) {
+            int at = i;
+            text.additive(i).map(Names.Match::means).ifPresent(names::add);
+            text.test(i)
+                    .filter(n -> text.in(n.to(), HeaderParts.DOSE_WORDS))
+                    .map(n -> text.written(at, n.to()))
+                    .ifPresent(names::add);
+        }
+        return names.stream().filter(n -> names.size() == 1).findFirst();
+    }
+
+    /** {@code alk off while away}: a dose that ended, or did not. */
+    private boolean stopsDose(int from, int to) {
+        boolean stop = false;
+        boolean dosed = false;
+        for (int i = from; i < to; i++) {
+            stop |= text.in(i, RateWords.STOPPED);
+            dosed |= text.additive(i).isPresent()
+                    || text.test(i).filter(n -> text.in(n.to(), HeaderParts.DOSE_WORDS)).isPresent();
+        }
+        return stop && dosed;
     }
 
     /** {@code dose doubled}, {@code half dose of blue mix}: how much it is now is not said. */

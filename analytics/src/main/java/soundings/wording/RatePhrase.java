@@ -109,7 +109,8 @@ final class RatePhrase {
     }
 
     private static Optional<Clauses.Found> amount(Clauses text, int i, List<String> additives, double sure) {
-        int at = text.is(i, "from") ? passOld(text, i) : i;
+        boolean turned = text.in(i, RateWords.COMPARED) && text.is(i + 1, ":");
+        int at = text.is(i, "from") ? passOld(text, i) : turned ? i + 2 : i;
         return measure(text, at).flatMap(m -> finish(text, m.end(), m.mlPerDay(), additives, sure));
     }
 
@@ -286,10 +287,15 @@ final class RatePhrase {
     private static Optional<Clauses.Found> stopped(Clauses text, int start) {
         List<String> additives = new ArrayList<>();
         boolean stop = false;
+        Optional<Start> since = Optional.empty();
         int i = text.pass(start, Set.of("-", "•", "and", "&", ":"), 2);
         while (!text.stop(i)) {
             int before = additives.size();
-            if (text.in(i, RateWords.STOPPED)) {
+            Optional<Start> day = start(text, i);
+            if (day.isPresent()) {
+                since = day;
+                i = day.get().end();
+            } else if (text.in(i, RateWords.STOPPED)) {
                 stop = true;
                 i++;
             } else if (text.in(i, RateWords.STOP_FILL) || before > 0 && text.and(i)) {
@@ -305,8 +311,9 @@ final class RatePhrase {
         if (!stop || additives.isEmpty()) {
             return Optional.empty();
         }
+        Optional<WrittenDate> from = since.flatMap(Start::date);
         List<Said> said = additives.stream()
-                .map(a -> (Said) new Said.Rate(a, 0, Optional.empty()))
+                .map(a -> (Said) new Said.Rate(a, 0, from))
                 .toList();
         return Optional.of(new Clauses.Found(i, 0.85, said));
     }

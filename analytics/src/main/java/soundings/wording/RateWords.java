@@ -90,6 +90,9 @@ final class RateWords {
             "naar");
     static final Set<String> RELATIVE =
             Set.of("+", "by", "extra", "more", "less", "another", "plus", "minus", "max", "limit");
+    /** Before a colon they tell which way a new setting goes: {@code alk less: 10 ml a day}. */
+    static final Set<String> COMPARED = Set.of("less", "more");
+
     /** Right before an amount they tell by how much: {@code up 5 ml}. */
     static final Set<String> TURNS = Set.of("up", "down");
 

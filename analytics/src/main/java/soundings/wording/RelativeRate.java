@@ -8,11 +8,12 @@ import java.util.Set;
 
 /**
  * A rate told by the one before: {@code doubled alk}, {@code alk dose halved}, {@code raised alk by 5 ml/day}, {@code alk 5 ml a day
- * less}. No words beside these, one name, at most one volume.
+ * less}, {@code restarted alk}. No words beside these, one name, at most one volume.
  */
 final class RelativeRate {
     private static final Map<String, Double> TIMES =
-            Map.of("doubled", 2.0, "double", 2.0, "halved", 0.5, "halve", 0.5, "tripled", 3.0);
+            Map.of("doubled", 2.0, "double", 2.0, "halved", 0.5, "halve", 0.5, "tripled", 3.0, "restarted", 1.0, "resumed",
+                    1.0, "restart", 1.0, "resume", 1.0);
     private static final Set<String> FILL =
             Set.of("dose", "dosing", "doses", "the", "of", "rate", "today", "now", "again", "pump", "-", "and", "&");
     private static final Set<String> UP =
@@ -65,7 +66,18 @@ final class RelativeRate {
             at++;
             return true;
         }
-        return direction() || fill() || volume() || named();
+        return onAgain() || direction() || fill() || volume() || named();
+    }
+
+    /** {@code back on}, {@code on again}: as it was. */
+    private boolean onAgain() {
+        boolean on = text.is(at, "back") && text.is(at + 1, "on") || text.is(at, "on") && text.is(at + 1, "again");
+        if (!on || times.isPresent()) {
+            return false;
+        }
+        times = OptionalDouble.of(1);
+        at += 2;
+        return true;
     }
 
     private boolean direction() {

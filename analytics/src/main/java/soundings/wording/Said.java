@@ -57,6 +57,11 @@ public sealed interface Said {
             return told == Told.TIMES || told == Told.STEP;
         }
 
+        /** Of this additive, where none is named. */
+        Said named(String other) {
+            return additive.isEmpty() ? new Rate(other, mlPerDay, from, told) : this;
+        }
+
         Rate since(Optional<WrittenDate> day) {
             return new Rate(additive, mlPerDay, day, told);
         }
