@@ -22,6 +22,7 @@ import soundings.log.Log;
 import soundings.log.LogEntry;
 import soundings.log.OneOffDose;
 import soundings.log.Reading;
+import soundings.log.VolumeTold;
 
 /** What of the companion workbook can be filled in from a log: names and how columns were read, never a number. */
 final class SetupFilling {
@@ -77,7 +78,20 @@ final class SetupFilling {
         return log.tanks().stream()
                 .filter(t -> !t.isBlank())
                 .map(tank -> Map.of(
-                        "Tank", tank, SetupForms.FOUND, amount(byTank.getOrDefault(tank, List.of()), "entries")));
+                        "Tank",
+                        tank,
+                        SetupForms.FOUND,
+                        amount(byTank.getOrDefault(tank, List.of()), "entries") + volume(tank)));
+    }
+
+    private String volume(String tank) {
+        return log.issues().stream()
+                .filter(VolumeTold.class::isInstance)
+                .map(VolumeTold.class::cast)
+                .filter(v -> v.tank().equals(tank))
+                .findFirst()
+                .map(v -> "; " + v.volume() + " is written in " + v.at().place())
+                .orElse("");
     }
 
     private static String amount(List<? extends LogEntry> entries, String what) {

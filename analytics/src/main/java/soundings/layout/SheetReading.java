@@ -57,6 +57,7 @@ final class SheetReading {
             Swapped.setAside(settled, context.reference(), ledger).forEach(ledger::entry);
             settled.forEach(s -> s.issues().forEach(ledger::issue));
             columns(shape);
+            ToldVolumes.in(shape.table(), tank, context).ifPresent(ledger::issue);
         } else {
             ignored(shape, layout);
         }

@@ -263,7 +263,8 @@ public final class Phrases {
             return "unread";
         }
         List<Token> clause = text.tokens.subList(from, to);
-        boolean part = !Names.all(clause, k -> text.vocabulary.find(Alias.Kind.PART, k)).isEmpty();
+        boolean part = !Names.all(clause, k -> text.vocabulary.find(Alias.Kind.PART, k))
+                .isEmpty();
         Optional<String> event = Names.all(clause, k -> text.vocabulary.find(Alias.Kind.EVENT, k)).stream()
                 .filter(e -> !(part && e.means().equals("loss")))
                 .filter(e -> !(RENEWED.contains(e.means()) && isAhead(clause.subList(0, e.from()))))
@@ -356,7 +357,9 @@ public final class Phrases {
         for (int i = from; i < to; i++) {
             stop |= text.in(i, RateWords.STOPPED);
             dosed |= text.additive(i).isPresent()
-                    || text.test(i).filter(n -> text.in(n.to(), HeaderParts.DOSE_WORDS)).isPresent();
+                    || text.test(i)
+                            .filter(n -> text.in(n.to(), HeaderParts.DOSE_WORDS))
+                            .isPresent();
         }
         return stop && dosed;
     }

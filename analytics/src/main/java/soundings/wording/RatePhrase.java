@@ -312,9 +312,8 @@ final class RatePhrase {
             return Optional.empty();
         }
         Optional<WrittenDate> from = since.flatMap(Start::date);
-        List<Said> said = additives.stream()
-                .map(a -> (Said) new Said.Rate(a, 0, from))
-                .toList();
+        List<Said> said =
+                additives.stream().map(a -> (Said) new Said.Rate(a, 0, from)).toList();
         return Optional.of(new Clauses.Found(i, 0.85, said));
     }
 }

@@ -11,9 +11,25 @@ import java.util.Set;
  * less}, {@code restarted alk}. No words beside these, one name, at most one volume.
  */
 final class RelativeRate {
-    private static final Map<String, Double> TIMES =
-            Map.of("doubled", 2.0, "double", 2.0, "halved", 0.5, "halve", 0.5, "tripled", 3.0, "restarted", 1.0, "resumed",
-                    1.0, "restart", 1.0, "resume", 1.0);
+    private static final Map<String, Double> TIMES = Map.of(
+            "doubled",
+            2.0,
+            "double",
+            2.0,
+            "halved",
+            0.5,
+            "halve",
+            0.5,
+            "tripled",
+            3.0,
+            "restarted",
+            1.0,
+            "resumed",
+            1.0,
+            "restart",
+            1.0,
+            "resume",
+            1.0);
     private static final Set<String> FILL =
             Set.of("dose", "dosing", "doses", "the", "of", "rate", "today", "now", "again", "pump", "-", "and", "&");
     private static final Set<String> UP =

@@ -40,6 +40,7 @@ public enum VolumeUnit {
             Map.entry("litern", LITRE),
             Map.entry("litro", LITRE),
             Map.entry("litros", LITRE),
+            Map.entry("litri", LITRE),
             Map.entry("m3", CUBIC_METRE),
             Map.entry("m\u00b3", CUBIC_METRE),
             Map.entry("usg", US_GALLON),
@@ -47,12 +48,20 @@ public enum VolumeUnit {
             Map.entry("gals", GALLON),
             Map.entry("gallon", GALLON),
             Map.entry("gallons", GALLON),
+            Map.entry("gallonen", GALLON),
             Map.entry("bucket", BUCKET),
             Map.entry("buckets", BUCKET),
             Map.entry("eimer", BUCKET),
+            Map.entry("emmer", BUCKET),
+            Map.entry("emmers", BUCKET),
+            Map.entry("seau", BUCKET),
+            Map.entry("seaux", BUCKET),
+            Map.entry("cubo", BUCKET),
+            Map.entry("cubos", BUCKET),
             Map.entry("%", PERCENT),
             Map.entry("percent", PERCENT),
             Map.entry("pct", PERCENT),
+            Map.entry("procent", PERCENT),
             Map.entry("prozent", PERCENT));
 
     private final double litres;
