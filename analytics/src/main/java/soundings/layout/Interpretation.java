@@ -65,7 +65,7 @@ final class Interpretation {
         Tanks met = setUp.with(MetTanks.in(all));
         ToldTanks told = ToldTanks.in(met.all().isEmpty() ? all : List.of(), words, mark());
         Context context = context(met.with(told.names()), dates(all));
-        Owner owner = new Owner(context.tanks(), words, book.name(), logs(shapes));
+        Owner owner = new Owner(context.tanks(), words, book.name(), shapes.values());
         Tanks named = context.tanks().with(owner.ofTables(shapes.values()));
         shapes.replaceAll((grid, own) ->
                 own.stream().map(s -> Roles.tanksByValue(s, words, named)).toList());
@@ -73,15 +73,9 @@ final class Interpretation {
                 MetAdditives.in(all, words, context.mark()),
                 named.all().stream().map(t -> new Named(t, List.of())).toList());
         List<SheetReading.Read> read = new ArrayList<>();
-        Owner known = new Owner(named, words, book.name(), logs(shapes));
+        Owner known = new Owner(named, words, book.name(), shapes.values());
         shapes.forEach((grid, own) -> read.add(SheetReading.read(context, grid, own, known)));
         return log(read, told);
-    }
-
-    private static int logs(Map<Grid, List<Shape>> shapes) {
-        return (int) shapes.values().stream()
-                .filter(own -> own.stream().anyMatch(s -> s.dated() && s.has(Role.READING)))
-                .count();
     }
 
     private Context context(Tanks tanks, DateOrders orders) {

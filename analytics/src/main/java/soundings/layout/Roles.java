@@ -37,7 +37,7 @@ final class Roles {
     }
 
     private static boolean daysCount(Shape shape, Field field) {
-        boolean months = shape.topic().month().isPresent() || shape.has(Role.MONTH);
+        boolean months = shape.topic().daysCount() || shape.has(Role.MONTH);
         return months && (field.role().dates() || field.labels().isEmpty());
     }
 

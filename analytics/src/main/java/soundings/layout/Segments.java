@@ -113,7 +113,7 @@ final class Segments {
         while (seen - 1 > floor
                 && adjacent(seen - 1, seen)
                 && heading - seen < MOST_BAND_LINES
-                && (labels(seen - 1) || aims(lines.get(seen - 1)))) {
+                && (labels(seen - 1, heading) || aims(lines.get(seen - 1)))) {
             seen--;
             top = aims(lines.get(seen)) ? top : seen;
         }
@@ -129,11 +129,18 @@ final class Segments {
     }
 
     /** Whether a line above a heading says something column by column, rather than entitling the whole. */
-    private boolean labels(int index) {
+    private boolean labels(int index, int heading) {
         Line line = lines.get(index);
-        return plainText(line)
-                && !holdsData(line)
-                && (line.cells().size() > 1 || words.kind(line.cells().get(0)) == Kind.LABEL);
+        return plainText(line) && !holdsData(line) && (line.cells().size() > 1 || labels(line.cells().get(0), heading));
+    }
+
+    /** A label that stands alone, over the dates, is of the whole table: {@code Nitrate (mg/L)} above dates and tanks. */
+    private boolean labels(Cell only, int heading) {
+        boolean overDates = lines.get(heading)
+                .at(only.at().column())
+                .filter(c -> words.label(c).role().dates())
+                .isPresent();
+        return words.kind(only) == Kind.LABEL && !overDates;
     }
 
     private int bottom(int heading) {

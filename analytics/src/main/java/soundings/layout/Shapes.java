@@ -34,6 +34,10 @@ final class Shapes {
             return List.of();
         }
         Area area = Area.of(grid);
+        List<Table> cards = Cards.of(area, words);
+        if (!cards.isEmpty()) {
+            return cards.stream().map(this::card).toList();
+        }
         Found upright = found(area, List.of());
         if (upright.sense() >= 0.6 && !datesBothWays(area, upright)) {
             return upright.shapes();
@@ -87,18 +91,42 @@ final class Shapes {
                 .toList();
         List<Shape> shapes = new ArrayList<>();
         for (Area strip : Strips.of(area, words)) {
-            Segments.of(strip, words).forEach(table -> shapes.addAll(shapes(table.entitled(titles))));
+            List<Line> over = area.turned() ? over(strip) : List.of();
+            List<Line> all = new ArrayList<>(titles);
+            all.addAll(over);
+            int from = strip.usedColumns().get(over.size());
+            Segments.of(over.isEmpty() ? strip : strip.columns(from, Integer.MAX_VALUE), words)
+                    .forEach(table -> shapes.addAll(shapes(table.entitled(all))));
         }
         int cells = shapes.stream().mapToInt(Shapes::cells).sum();
         int placed = shapes.stream().mapToInt(Shapes::placed).sum();
         return new Found(shapes, cells == 0 ? 0 : placed / (double) cells);
     }
 
+    /** In a turned area the lines over the dates are columns of a single text before them. */
+    private List<Line> over(Area strip) {
+        List<Integer> columns = strip.usedColumns();
+        List<Line> over = new ArrayList<>();
+        for (int column : columns.subList(0, columns.size() - 1)) {
+            List<Cell> cells = strip.lines().stream()
+                    .flatMap(l -> l.at(column).stream())
+                    .toList();
+            boolean title = cells.size() == 1
+                    && cells.get(0).value() instanceof Value.Text
+                    && !words.label(cells.get(0)).role().dates();
+            if (!title) {
+                return over;
+            }
+            over.add(new Line(cells.get(0).at().row(), cells));
+        }
+        return List.of();
+    }
+
     private List<Shape> shapes(Table table) {
         Shape whole = shape(table);
         List<Integer> starts = whole.fields().stream()
                 .filter(f -> f.role() == Role.DATE
-                        && whole.column(f).dated(whole.topic().month().isPresent()) >= 0.5)
+                        && whole.column(f).dated(whole.topic().daysCount()) >= 0.5)
                 .map(Field::column)
                 .toList();
         return starts.size() < 2 || !parts(whole, starts) ? List.of(settled(whole)) : split(table, starts);
@@ -145,6 +173,12 @@ final class Shapes {
     private Shape shape(Table table) {
         return new Shape(
                 table, Topic.of(table, words), Fields.of(table, words, tanks), Column.of(table.body(), words), "");
+    }
+
+    private Shape card(Table table) {
+        Shape card = new Shape(
+                table, Topic.of(table, words), Cards.fields(table, words), Column.of(table.body(), words), "");
+        return corrections.apply(card);
     }
 
     private Shape settled(Shape shape) {

@@ -81,7 +81,9 @@ final class TableReading {
         years(rows, tanks);
         Doubts.of(context, shape, ledger, rows);
         for (int i = 0; i < rows.size(); i++) {
-            if (derived.get(i).isPresent()) {
+            if (shape.topic().banners().containsKey(rows.get(i).line().row())) {
+                ledger.labels(area, List.of(rows.get(i).line()));
+            } else if (derived.get(i).isPresent()) {
                 derived(rows.get(i), derived.get(i).get());
             } else {
                 row(rows.get(i), tanks.get(i));
@@ -219,8 +221,11 @@ final class TableReading {
     /** A result whose row names the test; a row may name a dose or a water change instead. */
     private void named(Cell cell, Line line, Field field, Where where) {
         String name = text(Role.TEST, line);
+        String unit = text(Role.UNIT, line);
         Label label = context.words().inCompany(name);
-        if (context.words().putIn(cell) && !name.isEmpty()) {
+        if (!name.isEmpty() && context.words().rated(unit)) {
+            dosed(cell, context.words().additiveName(name), unit, where);
+        } else if (!name.isEmpty() && (context.words().putIn(cell) || context.words().millilitres(unit))) {
             listed(cell, context.words().additiveName(name), where);
         } else if (label.parameter().isPresent()) {
             Results.Test test = new Results.Test(
@@ -233,7 +238,16 @@ final class TableReading {
             doses.dose(cell, label, label.name(), where, Optional.empty());
         } else if (label.role() == Role.WATER_CHANGE && usable(cell, where)) {
             doses.waterChange(
-                    cell, context.words().volume(text(Role.UNIT, line)).orElse(label.volume()), where);
+                    cell, context.words().volume(unit).orElse(label.volume()), where);
+        } else if (label.role() == Role.NOTE && usable(cell, where)) {
+            notes.read(cell, where);
+        }
+    }
+
+    private void dosed(Cell cell, String additive, String unit, Where where) {
+        Label rate = Label.of(Role.DOSE, 0.9).withMlPerDay(context.words().mlPerDay(unit));
+        if (usable(cell, where)) {
+            doses.dose(cell, rate, additive, where, Optional.empty());
         }
     }
 

@@ -184,6 +184,16 @@ final class Words {
                 .or(() -> Optional.ofNullable(sheetMonths.get(text)));
     }
 
+    /** The month that a text names and nothing else, 1 to 12, whether or not it says the year. */
+    Optional<Integer> monthNamed(Cell cell) {
+        return cell.value() instanceof Value.Text text ? Dates.month(text.text()).map(m -> m.month()) : Optional.empty();
+    }
+
+    /** Whether a word of a title means this: {@code tank}, {@code general}, {@code kept}, {@code sentence}. */
+    boolean titleWord(String word, String means) {
+        return vocabulary.titleWord(word).filter(means::equals).isPresent();
+    }
+
     boolean monthName(String word) {
         return Dates.month(word).isPresent();
     }
@@ -271,6 +281,11 @@ final class Words {
                         .map(VolumeUnit::litres)
                         .map(l -> l.orElse(Double.NaN) * 1000)
                         .orElse(Double.NaN);
+    }
+
+    /** Whether a unit counts what is put in: no result is told in it. */
+    boolean millilitres(String unit) {
+        return VolumeUnit.of(unit).filter(v -> v == VolumeUnit.MILLILITRE).isPresent();
     }
 
     /** Whether a word of a heading says nothing of what stands below. */

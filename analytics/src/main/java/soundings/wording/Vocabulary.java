@@ -169,6 +169,11 @@ public final class Vocabulary {
         return kind == Alias.Kind.NOTHING ? Plain.of(text).strip() : key(text);
     }
 
+    /** What a word of a title means. */
+    public Optional<String> titleWord(String word) {
+        return find(Alias.Kind.TITLE, key(word));
+    }
+
     /** The words of a name with one space between them, signs left out. */
     static String key(String text) {
         StringBuilder key = new StringBuilder();
