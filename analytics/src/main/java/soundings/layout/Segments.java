@@ -9,6 +9,7 @@ import soundings.sheet.Value;
 /** Cuts an area into its tables: a band of heading lines, the titles above it, the lines below it down to the next. */
 final class Segments {
     private static final int MOST_BAND_LINES = 4;
+    private static final int LONGEST_NAME = 30;
 
     private final Area area;
     private final Words words;
@@ -145,7 +146,8 @@ final class Segments {
 
     private int bottom(int heading) {
         int bottom = heading;
-        while (bottom + 1 < lines.size() && adjacent(bottom, bottom + 1) && furtherLabels(bottom + 1)) {
+        while (bottom + 1 < lines.size() && adjacent(bottom, bottom + 1)
+                && (furtherLabels(bottom + 1) || continues(bottom + 1, heading))) {
             bottom++;
         }
         return bottom;
@@ -158,6 +160,29 @@ final class Segments {
                 && !holdsData(line)
                 && labels * 2 >= line.cells().size()
                 && (labels >= 2 || holds(line, Kind.UNIT));
+    }
+
+    /** Names right below the headings and right above the data, none of them under the date: {@code morning}, {@code Lagoon}. */
+    private boolean continues(int index, int heading) {
+        Line line = lines.get(index);
+        boolean names = line.cells().size() >= 2
+                && plainText(line)
+                && line.cells().stream().allMatch(c -> words.kind(c).label() || words.kind(c) == Kind.WORDS)
+                && line.cells().stream().allMatch(c -> c.shown().length() <= LONGEST_NAME);
+        boolean underDate = lines.get(heading).cells().stream()
+                .filter(c -> words.label(c).role().dates())
+                .anyMatch(c -> line.at(c.at().column()).isPresent());
+        return names && !underDate && dated(heading) && datesBelow(index);
+    }
+
+    private boolean dated(int heading) {
+        return lines.get(heading).cells().stream()
+                .anyMatch(c -> words.label(c).role().dates());
+    }
+
+    /** Dates begin on the next line or the one after. */
+    private boolean datesBelow(int index) {
+        return lines.stream().skip(index + 1L).limit(2).anyMatch(l -> holds(l, Kind.DATE));
     }
 
     private boolean adjacent(int first, int second) {

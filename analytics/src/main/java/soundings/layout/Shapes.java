@@ -95,12 +95,25 @@ final class Shapes {
             List<Line> all = new ArrayList<>(titles);
             all.addAll(over);
             int from = strip.usedColumns().get(over.size());
-            Segments.of(over.isEmpty() ? strip : strip.columns(from, Integer.MAX_VALUE), words)
-                    .forEach(table -> shapes.addAll(shapes(table.entitled(all))));
+            List<Table> tables = Segments.of(over.isEmpty() ? strip : strip.columns(from, Integer.MAX_VALUE), words);
+            for (Table table : tables) {
+                shapes.addAll(shapes(beside(table.entitled(all), shapes)));
+            }
         }
         int cells = shapes.stream().mapToInt(Shapes::cells).sum();
         int placed = shapes.stream().mapToInt(Shapes::placed).sum();
         return new Found(shapes, cells == 0 ? 0 : placed / (double) cells);
+    }
+
+    /** A table without a title of its own, beside the first of the sheet, has that one's. */
+    private static Table beside(Table table, List<Shape> before) {
+        boolean level = !before.isEmpty()
+                && table.titles().isEmpty()
+                && !table.lines().isEmpty()
+                && !before.get(0).table().band().isEmpty()
+                && table.lines().get(0).row() <= before.get(0).table().band().get(0).row()
+                && !table.area().turned();
+        return level ? table.entitled(before.get(0).table().titles()) : table;
     }
 
     /** In a turned area the lines over the dates are columns of a single text before them. */
@@ -182,7 +195,8 @@ final class Shapes {
     }
 
     private Shape settled(Shape shape) {
-        return corrections.apply(HeadedTanks.settle(WorkedOut.settle(Roles.settle(shape, words, tanks)), words));
+        return corrections.apply(HeadedTanks.settle(
+                GroupNames.settle(WorkedOut.settle(Roles.settle(shape, words, tanks)), words), words));
     }
 
     private static int cells(Shape shape) {

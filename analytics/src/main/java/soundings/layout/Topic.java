@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import soundings.chemistry.Names;
 import soundings.wording.DatesInText;
@@ -31,6 +32,7 @@ record Topic(
         Optional<WrittenDate> day,
         boolean laboratory,
         String name) {
+    private static final Pattern PARTS = Pattern.compile("\\s+[-–—]\\s+|[:,(|)]");
     private static final Set<String> LABORATORY = Set.of(
             "lab", "labs", "laboratory", "laboratories", "labor", "laborwerte", "laboratoire", "laboratorio", "icp");
     /** Titles of tables that hold no water of a tank. */
@@ -64,7 +66,7 @@ record Topic(
         java.util.Collections.reverse(texts);
         texts.add(table.area().sheet());
         Optional<YearMonth> month =
-                texts.stream().flatMap(t -> words.month(t).stream()).findFirst();
+                texts.stream().flatMap(t -> month(t, words).stream()).findFirst();
         OptionalInt year = year(texts, month, words);
         return new Topic(
                 subject(texts, words),
@@ -74,6 +76,12 @@ record Topic(
                 day(table, texts, words),
                 texts.stream().anyMatch(Topic::laboratory),
                 String.join(" · ", table.titleTexts()));
+    }
+
+    /** The month that a text, or one of its parts, is: {@code Lagoon: August 2026}. */
+    private static Optional<YearMonth> month(String text, Words words) {
+        return words.month(text)
+                .or(() -> PARTS.splitAsStream(text).flatMap(p -> words.month(p.strip()).stream()).findFirst());
     }
 
     /** Whether numbers alone may be days of a month. */
