@@ -48,7 +48,7 @@ final class Owner {
     private boolean entitled(List<Shape> sheet) {
         return sheet.stream()
                 .map(Shape::table)
-                .anyMatch(t -> titles.name(t, true).isPresent() || !titles.general(t.area().sheet()));
+                .anyMatch(t -> titles.name(t.titles(), true).isPresent() || !titles.general(t.area().sheet()));
     }
 
     String of(Table table, boolean shared) {
@@ -88,7 +88,7 @@ final class Owner {
                 .findFirst();
         String sheet = table.area().sheet();
         boolean own = shared || bare && titles.general(sheet);
-        return known.or(() -> tanks.setUp().isEmpty() ? titles.name(table, own) : Optional.empty())
+        return known.or(() -> tanks.setUp().isEmpty() ? titles.name(table.titles(), own) : Optional.empty())
                 .map(name -> Tanks.key(name).equals(Tanks.key(sheet)) ? sheet.strip() : name);
     }
 

@@ -92,7 +92,7 @@ final class Shapes {
         List<Shape> shapes = new ArrayList<>();
         for (Area strip : Strips.of(area, words)) {
             List<Line> over = area.turned() ? over(strip) : List.of();
-            List<Line> all = new ArrayList<>(titles);
+            List<Line> all = new ArrayList<>(over.isEmpty() ? titles : ofNoTank(titles));
             all.addAll(over);
             int from = strip.usedColumns().get(over.size());
             List<Table> tables = Segments.of(over.isEmpty() ? strip : strip.columns(from, Integer.MAX_VALUE), words);
@@ -103,6 +103,12 @@ final class Shapes {
         int cells = shapes.stream().mapToInt(Shapes::cells).sum();
         int placed = shapes.stream().mapToInt(Shapes::placed).sum();
         return new Found(shapes, cells == 0 ? 0 : placed / (double) cells);
+    }
+
+    /** Titles for all, without those of the tank that the first part is about. */
+    private List<Line> ofNoTank(List<Line> titles) {
+        TankTitles tanks = new TankTitles(words);
+        return titles.stream().filter(l -> tanks.name(List.of(l), true).isEmpty()).toList();
     }
 
     /** A table without a title of its own, beside the first of the sheet, has that one's. */
@@ -165,7 +171,9 @@ final class Shapes {
         for (int i = 0; i < starts.size(); i++) {
             int from = i == 0 ? 0 : starts.get(i);
             int to = i + 1 < starts.size() ? starts.get(i + 1) - 1 : Integer.MAX_VALUE;
-            shapes.add(settled(shape(entitled(table.columns(from, to)))));
+            Table part = entitled(table.columns(from, to));
+            boolean bare = part.titles().isEmpty() && i > 0;
+            shapes.add(settled(shape(bare ? part.entitled(shapes.get(0).table().titles()) : part)));
         }
         return shapes;
     }

@@ -40,8 +40,8 @@ final class TankTitles {
      *
      * @param bare whether a title of a few words that are not any log's may be a name without more
      */
-    Optional<String> name(Table table, boolean bare) {
-        List<Title> titles = table.titles().stream()
+    Optional<String> name(List<Line> lines, boolean bare) {
+        List<Title> titles = lines.stream()
                 .flatMap(l -> IntStream.range(0, l.cells().size()).boxed().flatMap(i -> title(l.cells(), i).stream()))
                 .filter(t -> bare || t.says() != Says.BARE)
                 .toList();
