@@ -63,6 +63,11 @@ final class Owner {
                 .orElseGet(() -> stem(file));
     }
 
+    /** The tank that a table without a log describes. */
+    String described(Table table, boolean shared) {
+        return titles.labelled(table.lines()).or(() -> described).orElseGet(() -> of(table, shared));
+    }
+
     /** The names of the tanks whose results stand in tables of their own, with how many such tables. */
     Map<String, Integer> ofTables(Collection<List<Shape>> sheets) {
         Map<String, Integer> names = new HashMap<>();

@@ -5,11 +5,13 @@ import java.util.List;
 import soundings.chemistry.Names;
 import soundings.sheet.Cell;
 import soundings.sheet.Value;
+import soundings.wording.DatesInText;
 
 /** Cuts an area into its tables: a band of heading lines, the titles above it, the lines below it down to the next. */
 final class Segments {
     private static final int MOST_BAND_LINES = 4;
     private static final int LONGEST_NAME = 30;
+    private static final int MOST_TITLES = 8;
 
     private final Area area;
     private final Words words;
@@ -78,11 +80,20 @@ final class Segments {
 
     private Table headless() {
         int first = 0;
-        while (first < lines.size() && plainText(lines.get(first)) && !holds(lines.get(first), Kind.DATE)) {
+        while (first < lines.size() && plainText(lines.get(first)) && !begins(lines.get(first))) {
             first++;
         }
-        int start = first == lines.size() ? 0 : first;
+        int start = first == lines.size() || first > MOST_TITLES ? 0 : first;
         return new Table(area, lines.subList(0, start), List.of(), List.of(), lines.subList(start, lines.size()));
+    }
+
+    /** Whether the rows begin with a line: it holds a day, begins with one, or is a month over its days. */
+    private boolean begins(Line line) {
+        Cell first = line.cells().get(0);
+        return holds(line, Kind.DATE)
+                || DatesInText.leading(first.shown()).isPresent()
+                || line.cells().size() == 1 && words.monthNamed(first).isPresent()
+                || line.cells().size() > 1 && DateColumn.day(first) > 0;
     }
 
     private List<Band> bands(List<Integer> headings) {

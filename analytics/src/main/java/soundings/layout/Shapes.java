@@ -203,8 +203,8 @@ final class Shapes {
     }
 
     private Shape settled(Shape shape) {
-        return corrections.apply(HeadedTanks.settle(
-                GroupNames.settle(WorkedOut.settle(Roles.settle(shape, words, tanks)), words), words));
+        Shape roles = GroupNames.settle(WorkedOut.settle(Roles.settle(shape, words, tanks)), words);
+        return corrections.apply(HeadedNotes.settle(HeadedTanks.settle(roles, words), words));
     }
 
     private static int cells(Shape shape) {

@@ -135,7 +135,7 @@ final class TankTitles {
         return (said && !numbered) || words.month(sheet).isPresent();
     }
 
-    private boolean saysTank(String text) {
+    boolean saysTank(String text) {
         return Stream.of(WORDS.split(Names.fold(text))).anyMatch(this::tankWord);
     }
 

@@ -70,6 +70,12 @@ final class Words {
         return this;
     }
 
+    /** The same, for a log whose headings name these tanks. */
+    Words knowing(Tanks met) {
+        List<Named> named = met.all().stream().map(t -> new Named(t, List.of())).toList();
+        return new Words(vocabulary.with(List.of(), named), met).withMonths(sheetMonths);
+    }
+
     /** Names met in the log, which running text may use as well. */
     void learn(List<Named> additives, List<Named> named) {
         running = vocabulary.with(additives, named);
@@ -187,6 +193,11 @@ final class Words {
     /** The month that a text names and nothing else, 1 to 12, whether or not it says the year. */
     Optional<Integer> monthNamed(Cell cell) {
         return cell.value() instanceof Value.Text text ? Dates.month(text.text()).map(m -> m.month()) : Optional.empty();
+    }
+
+    /** Whether a label names the size of a tank: {@code Volume}, {@code Tank litres}. */
+    boolean tankSize(String text) {
+        return vocabulary.tankSize(text.replaceFirst("\\s*[:=]\\s*$", ""));
     }
 
     /** Whether a word of a title means this: {@code tank}, {@code general}, {@code kept}, {@code sentence}. */
