@@ -13,7 +13,7 @@ final class GroupNames {
     private GroupNames() {}
 
     static Shape settle(Shape shape, Words words) {
-        if (!shape.table().area().turned() || !shape.dated() || shape.has(Role.TANK)) {
+        if (!shape.table().area().turned() || !shape.dated() || told(shape)) {
             return shape;
         }
         TankTitles titles = new TankTitles(words);
@@ -21,8 +21,9 @@ final class GroupNames {
         String tank = "";
         int tests = 0;
         for (Field field : shape.fields()) {
-            boolean heads = shape.column(field).size() == 0 && names(field, titles);
-            tank = heads ? field.header().strip() : tank;
+            boolean known = field.role() == Role.TANK && !field.label().tank().isEmpty();
+            boolean heads = shape.column(field).size() == 0 && (known || names(field, titles));
+            tank = heads ? known ? field.label().tank() : field.header().strip() : tank;
             boolean takes = !tank.isEmpty() && !heads && field.label().tank().isEmpty() && field.role().gives();
             tests += takes && field.role() == Role.READING ? 1 : 0;
             named.add(takes ? field.guessed(field.label().withTank(tank), Set.of(Inferred.TANK), BECAUSE) : field);
@@ -30,6 +31,10 @@ final class GroupNames {
         return tests >= FEWEST_TESTS
                 ? new Shape(shape.table(), shape.topic(), named, shape.columns(), shape.doubt())
                 : shape;
+    }
+
+    private static boolean told(Shape shape) {
+        return shape.all(Role.TANK).stream().anyMatch(f -> f.label().tank().isEmpty());
     }
 
     private static boolean names(Field field, TankTitles titles) {

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import soundings.log.DerivedRow;
 import soundings.log.Inferred;
@@ -299,11 +300,23 @@ final class TableReading {
         VolumeUnit counted = unit.isEmpty()
                 ? changes.unit(field)
                 : context.words().volume(unit).orElse(VolumeUnit.UNWRITTEN);
-        if (usable(cell, where) && !doses.waterChange(cell, counted, where)) {
+        if (usable(cell, where) && !doses.waterChange(cell, counted, size(line), where)) {
             boolean amountFirst = !cell.shown().isBlank()
                     && !Character.isLetter(cell.shown().strip().charAt(0));
             notes.read(cell, (amountFirst ? "wc " : "") + cell.shown(), where);
         }
+    }
+
+    /** The litres of the whole tank, in a column of their own. */
+    private OptionalDouble size(Line line) {
+        return shape.fields().stream()
+                .filter(f -> f.role() == Role.IGNORED && context.words().tankSize(f.header()))
+                .filter(f -> context.words().volume(f.header()).map(v -> v == VolumeUnit.LITRE).orElse(false))
+                .flatMap(f -> line.at(f.column()).stream())
+                .map(context.words()::number)
+                .filter(n -> n.isPresent() && n.getAsDouble() > 0)
+                .findFirst()
+                .orElse(OptionalDouble.empty());
     }
 
     private void note(Field field, Cell cell, Where where) {
