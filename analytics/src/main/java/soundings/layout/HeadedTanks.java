@@ -134,9 +134,10 @@ final class HeadedTanks {
     }
 
     private String nameIn(String header) {
-        return Stream.of(header.strip().split("[^\\p{L}\\p{N}'#]+"))
-                .filter(w -> !w.isEmpty() && !says(w))
-                .collect(Collectors.joining(" "));
+        List<String> kept = Stream.of(header.strip().split("[^\\p{L}\\p{N}'#]+"))
+                .filter(w -> !w.isEmpty() && (words.titleWord(w, "tank") || !says(w)))
+                .toList();
+        return kept.stream().allMatch(w -> words.titleWord(w, "tank")) ? "" : String.join(" ", kept);
     }
 
     private boolean says(String word) {

@@ -29,7 +29,14 @@ final class Owner {
                 .filter(own -> own.stream().anyMatch(s -> s.dated() && s.has(Role.READING)))
                 .count();
         this.described = described(logs.stream().filter(l -> !holdsLog(l)).toList());
-        this.bare = !dated.isEmpty() && dated.stream().allMatch(this::entitled);
+        this.bare = dated.stream().allMatch(this::entitled)
+                || dated.stream()
+                                .flatMap(List::stream)
+                                .flatMap(s -> named(s.table(), true).stream())
+                                .map(Tanks::key)
+                                .distinct()
+                                .count()
+                        == 1;
     }
 
     private Optional<String> described(List<List<Shape>> others) {
@@ -48,7 +55,12 @@ final class Owner {
     private boolean entitled(List<Shape> sheet) {
         return sheet.stream()
                 .map(Shape::table)
-                .anyMatch(t -> titles.name(t.titles(), true).isPresent() || !titles.general(t.area().sheet()));
+                .anyMatch(t -> named(t, true).isPresent() || !titles.general(t.area().sheet()));
+    }
+
+    /** The name in a table's titles, or behind a word for a tank among its headings. */
+    private Optional<String> named(Table table, boolean bareToo) {
+        return titles.name(table.titles(), bareToo).or(() -> titles.labelled(table.band()));
     }
 
     String of(Table table, boolean shared) {
@@ -93,7 +105,7 @@ final class Owner {
                 .findFirst();
         String sheet = table.area().sheet();
         boolean own = shared || bare && titles.general(sheet);
-        return known.or(() -> tanks.setUp().isEmpty() ? titles.name(table.titles(), own) : Optional.empty())
+        return known.or(() -> tanks.setUp().isEmpty() ? named(table, own) : Optional.empty())
                 .map(name -> Tanks.key(name).equals(Tanks.key(sheet)) ? sheet.strip() : name);
     }
 
