@@ -98,7 +98,8 @@ final class Notes {
     }
 
     private boolean rate(Said.Rate rate, Where where, AsWritten at) {
-        LocalDate from = rate.from().flatMap(d -> near(d, where.date())).orElse(where.date());
+        LocalDate from =
+                rate.from().flatMap(d -> near(d, where.date())).orElse(where.date().plusDays(rate.daysLater()));
         Optional<String> additive = named(rate.additive());
         if (rate.relative()) {
             return relative(rate, additive.orElse(""), where, from, at);

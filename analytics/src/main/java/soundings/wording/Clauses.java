@@ -128,6 +128,17 @@ final class Clauses {
         return Names.at(tokens, i, vocabulary::findTank);
     }
 
+    /** The word of dosing, of one or more tokens, that begins here. */
+    Optional<Names.Match> dosing(int i) {
+        Optional<Names.Match> words = Names.at(tokens, i, k -> vocabulary.find(Alias.Kind.DOSING, k));
+        return words.isPresent() || !is(i, "@") ? words : Optional.of(new Names.Match(i, i + 1, "@", "to"));
+    }
+
+    /** Whether a word of dosing with this meaning begins here. */
+    boolean dosing(int i, String means) {
+        return dosing(i).filter(w -> w.means().equals(means)).isPresent();
+    }
+
     Optional<VolumeUnit> volume(int i) {
         return i >= 0 && i < tokens.size() ? VolumeUnit.of(tokens.get(i).text()) : Optional.empty();
     }

@@ -35,7 +35,7 @@ final class DosePhrase {
             "oneoff",
             "+",
             "plus");
-    private static final Set<String> NOT_A_NAME = Set.of(
+    static final Set<String> NOT_A_NAME = Set.of(
             "by",
             "more",
             "less",

@@ -12,7 +12,9 @@ final class RatePhrase {
 
     static Optional<Clauses.Found> at(Clauses text, int start) {
         int i = text.pass(start, RateWords.LEAD, 5);
-        return stopped(text, start)
+        return DoseList.at(text, start)
+                .or(() -> DoseClause.at(text, start))
+                .or(() -> stopped(text, start))
                 .or(() -> RelativeRate.at(text, start))
                 .or(() -> since(text, start))
                 .or(() -> named(text, i))
@@ -182,7 +184,8 @@ final class RatePhrase {
                                 additives.get(0),
                                 text.value(amount).getAsDouble(),
                                 Optional.empty(),
-                                Said.Rate.Told.SETTING))
+                                Said.Rate.Told.SETTING,
+                                0))
                 : Optional.empty();
     }
 
@@ -190,8 +193,14 @@ final class RatePhrase {
     static Optional<Rate.Period> often(Clauses text, int start) {
         int i = text.is(start, "each") ? start + 1 : start;
         i = text.is(i, ",") && (times(text, i + 1).isPresent()) ? i + 1 : i;
-        if (text.in(i, RateWords.PART_OF_DAY) && text.and(i + 1) && text.in(i + 2, RateWords.PART_OF_DAY)) {
-            return Optional.of(new Rate.Period(2, i + 3));
+        int part = text.pass(i, Set.of("'", "s"), 2);
+        int other = text.pass(part + 2, Set.of("'", "s"), 2);
+        if (text.dosing(part, "part") && text.and(part + 1) && text.dosing(other, "part")) {
+            return Optional.of(new Rate.Period(2, other + 1));
+        }
+        Optional<Names.Match> hourly = text.dosing(i).filter(w -> w.means().equals("hourly"));
+        if (hourly.isPresent()) {
+            return Optional.of(new Rate.Period(24, hourly.get().to()));
         }
         Optional<Rate.Period> times = times(text, i);
         return times.or(() -> every(text, start)).or(() -> Rate.period(text.tokens, start));
@@ -202,16 +211,16 @@ final class RatePhrase {
         if (text.is(i, "x") && text.number(i + 1)) {
             return multiplied(text, text.value(i + 1).orElse(0), i + 2);
         }
-        boolean counted = text.number(i)
-                && (text.is(i + 1, "x")
-                        || text.is(i + 1, "times")
-                        || text.is(i + 1, "doses")
-                        || text.is(i + 1, "time"));
-        if (counted) {
+        if (text.number(i) && counts(text, i + 1)) {
             return multiplied(text, text.value(i).orElse(0), i + 2);
         }
         Integer word = i < text.size() ? RateWords.TIMES.get(text.tokens.get(i).text()) : null;
         return word == null ? Optional.empty() : multiplied(text, word, text.is(i + 1, "times") ? i + 2 : i + 1);
+    }
+
+    /** {@code x}, {@code times}, {@code doses}. */
+    static boolean counts(Clauses text, int i) {
+        return text.dosing(i, "times") || text.is(i, "doses");
     }
 
     private static Optional<Rate.Period> multiplied(Clauses text, double times, int i) {

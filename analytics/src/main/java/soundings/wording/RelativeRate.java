@@ -147,6 +147,7 @@ final class RelativeRate {
                         n,
                         multiplied ? times.orElse(1) : sign * step.orElse(0),
                         Optional.empty(),
-                        multiplied ? Said.Rate.Told.TIMES : Said.Rate.Told.STEP));
+                        multiplied ? Said.Rate.Told.TIMES : Said.Rate.Told.STEP,
+                        0));
     }
 }

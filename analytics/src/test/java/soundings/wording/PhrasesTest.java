@@ -34,8 +34,10 @@ class PhrasesTest {
                                 + switch (r.told()) {
                                     case STEP -> " more";
                                     case TIMES -> " times";
+                                    case AGAIN -> " again";
                                     default -> "";
                                 }
+                                + (r.daysLater() == 0 ? "" : r.daysLater() > 0 ? " next day" : " day before")
                                 + r.from()
                                         .map(f -> " from" + DatesTest.shown(f))
                                         .orElse(""),
