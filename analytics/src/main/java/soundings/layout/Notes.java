@@ -6,8 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
-import soundings.chemistry.Names;
 import soundings.chemistry.Parameter;
 import soundings.log.AsWritten;
 import soundings.log.DoseRate;
@@ -18,6 +16,7 @@ import soundings.log.RateAssumed;
 import soundings.log.Remark;
 import soundings.log.UnreadText;
 import soundings.sheet.Cell;
+import soundings.wording.DoseSubject;
 import soundings.wording.Lookalikes;
 import soundings.wording.Phrase;
 import soundings.wording.Phrases;
@@ -38,6 +37,7 @@ final class Notes {
     private final Ledger ledger;
     private final Results results;
     private final Doses doses;
+    private final PresentDose present;
     /** Tanks of which something was said, since the last dose that was understood, that was not: perhaps another dose. */
     private final Set<String> unsettled = new HashSet<>();
 
@@ -49,6 +49,7 @@ final class Notes {
         this.ledger = ledger;
         this.results = results;
         this.doses = doses;
+        this.present = new PresentDose(ledger, name -> DoseSubject.of(name, context.words().running()));
     }
 
     void read(Cell cell, Where where) {
@@ -105,8 +106,11 @@ final class Notes {
             return relative(rate, additive.orElse(""), where, from, at);
         }
         unsettled.remove(where.tank());
-        if (rate.assumed() && !goesOn(rate, additive.orElse(""), where.tank())) {
+        if (rate.assumed() && !goesOn(rate, additive.orElse(""), where)) {
             ledger.issue(new UnreadText(at, "a dose, how often is not written"));
+            return true;
+        }
+        if (rate.told() == Said.Rate.Told.STILL && stands(rate, additive.orElse(""), where, from)) {
             return true;
         }
         additive.filter(a -> rate.assumed()).ifPresent(a -> ledger.issue(new RateAssumed(at, a)));
@@ -118,38 +122,51 @@ final class Notes {
 
     /** Told by the dose before; what that is now is not known where none was written, or a later one was not understood. */
     private boolean relative(Said.Rate rate, String additive, Where where, LocalDate from, AsWritten at) {
-        rates(additive, where.tank())
-                .filter(d -> !d.date().isAfter(from) && !unsettled.contains(where.tank()))
-                .reduce((a, b) -> b)
-                .filter(d ->
-                        rate.told() == Said.Rate.Told.TIMES || Math.abs(rate.mlPerDay()) <= LARGEST_STEP * d.mlPerDay())
-                .map(d -> rate.told() == Said.Rate.Told.TIMES
-                        ? d.mlPerDay() * rate.mlPerDay()
-                        : d.mlPerDay() + rate.mlPerDay())
+        Optional<DoseRate> before = present.of(additive, where.tank(), from);
+        Optional<DoseRate> running = before.filter(d -> d.mlPerDay() > 0);
+        Optional<Double> ml =
+                switch (rate.told()) {
+                    case STEP -> running.map(DoseRate::mlPerDay)
+                            .filter(d -> Math.abs(rate.mlPerDay()) <= LARGEST_STEP * d)
+                            .map(d -> d + rate.mlPerDay());
+                    case AGAIN -> before.filter(d -> d.mlPerDay() == 0).flatMap(d -> lastRunning(additive, where, from));
+                    default -> rate.mlPerDay() == 1
+                            ? lastRunning(additive, where, from)
+                            : running.map(d -> d.mlPerDay() * rate.mlPerDay());
+                };
+        ml.filter(m -> !unsettled.contains(where.tank()))
                 .ifPresentOrElse(
-                        ml -> ledger.entry(new DoseRate(where.tank(), from, additive, ml, at)),
+                        m -> ledger.entry(new DoseRate(
+                                where.tank(), from, before.get().additive(), Math.round(m * 1e6) / 1e6, at)),
                         () -> ledger.issue(
                                 new UnreadText(at, "a dose told by the one before, which is not known for sure")));
         return true;
     }
 
-    private Stream<DoseRate> rates(String additive, String tank) {
-        return ledger.entries().stream()
-                .filter(DoseRate.class::isInstance)
-                .map(DoseRate.class::cast)
-                .filter(d -> d.tank().equals(tank) && Names.fold(d.additive()).equals(Names.fold(additive)))
-                .filter(d -> d.mlPerDay() > 0);
+    private Optional<Double> lastRunning(String additive, Where where, LocalDate from) {
+        return present.all(additive, where.tank()).stream()
+                .filter(d -> !d.date().isAfter(from) && d.mlPerDay() > 0)
+                .map(DoseRate::mlPerDay)
+                .reduce((a, b) -> b);
     }
 
     /** Whether a setting is of the size of the day's dose before: a single dose of several a day is much smaller. */
-    private boolean goesOn(Said.Rate rate, String additive, String tank) {
-        List<DoseRate> before = rates(additive, tank).toList();
-        boolean again = before.stream().anyMatch(d -> Math.abs(d.mlPerDay() - rate.mlPerDay()) < 0.01 * d.mlPerDay());
+    private boolean goesOn(Said.Rate rate, String additive, Where where) {
+        List<Double> before = present.all(additive, where.tank()).stream()
+                .map(DoseRate::mlPerDay)
+                .filter(d -> d > 0)
+                .toList();
+        boolean again = before.stream().anyMatch(d -> Math.abs(d - rate.mlPerDay()) < 0.01 * d);
         return again
                 || !before.isEmpty()
-                        && Math.abs(Math.log(rate.mlPerDay()
-                                        / before.get(before.size() - 1).mlPerDay()))
-                                < LARGEST_CHANGE;
+                        && Math.abs(Math.log(rate.mlPerDay() / before.get(before.size() - 1))) < LARGEST_CHANGE;
+    }
+
+    /** {@code alk still at 60 ml/day}, which is what it was: nothing new. */
+    private boolean stands(Said.Rate rate, String additive, Where where, LocalDate from) {
+        return present.of(additive, where.tank(), from)
+                .filter(d -> Math.abs(d.mlPerDay() - rate.mlPerDay()) < 0.01 * rate.mlPerDay())
+                .isPresent();
     }
 
     private Optional<String> named(String additive) {

@@ -297,7 +297,9 @@ final class DoseClause {
                 || old
                 || commaBefore
                 || before.filter(w -> w != Word.FILL && w != Word.PUMP && w != Word.NAME).isPresent();
-        return clear ? rate(amount, Said.Rate.Told.A_DAY) : Optional.empty();
+        return clear
+                ? rate(amount, has(Word.STILL) && direction() == 0 ? Said.Rate.Told.STILL : Said.Rate.Told.A_DAY)
+                : Optional.empty();
     }
 
     /** A test's bare name may speak of a result that rose. */

@@ -14,7 +14,7 @@ import java.util.Set;
  */
 record DoseName(int from, int to, String text, boolean known, boolean test) {
     private static final int LONGEST = 5;
-    private static final Set<String> ENDINGS = Set.of("losung", "oplossing", "mischung");
+    static final Set<String> ENDINGS = Set.of("losung", "oplossing", "mischung");
 
     /** The name that begins here. */
     static Optional<DoseName> at(Clauses text, int start) {

@@ -43,6 +43,8 @@ public sealed interface Said {
             SETTING,
             /** {@code doubled}, {@code halved}: in times of the setting before. */
             TIMES,
+            /** {@code still at 60 ml a day}: as it was. */
+            STILL,
             /** {@code same dose as before}: what it was before it ended. */
             AGAIN,
             /** {@code raised by 5 ml}: what is added to the setting before, or taken from it where it is negative. */

@@ -35,6 +35,7 @@ class PhrasesTest {
                                     case STEP -> " more";
                                     case TIMES -> " times";
                                     case AGAIN -> " again";
+                                    case STILL -> " still";
                                     default -> "";
                                 }
                                 + (r.daysLater() == 0 ? "" : r.daysLater() > 0 ? " next day" : " day before")

@@ -1,0 +1,77 @@
+package soundings.wording;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import soundings.chemistry.Alias;
+import soundings.chemistry.Reference;
+import soundings.chemistry.Salt;
+
+/**
+ * What an additive's name tells of what it raises: {@code KH solution}, {@code alk} and {@code soda ash solution} all raise alkalinity.
+ *
+ * @param parameter the id of the one test in the name; empty where none or several stand there
+ * @param general whether the name tells nothing else, so that it may stand for whatever raises this
+ */
+public record DoseSubject(String parameter, boolean general) {
+    private static final DoseSubject NONE = new DoseSubject("", false);
+    private static final Set<String> SODA = Set.of("Na", "C", "H", "O");
+
+    public static DoseSubject of(String name, Vocabulary vocabulary) {
+        List<Token> words = Tokens.of(Plain.of(name)).stream()
+                .map(DoseSubject::stem)
+                .filter(t -> t.word() || t.number())
+                .toList();
+        List<Names.Match> tests = Names.all(words, k -> vocabulary.find(Alias.Kind.PARAMETER, k));
+        Set<String> parameters = tests.stream().map(Names.Match::means).collect(Collectors.toSet());
+        if (parameters.isEmpty()) {
+            return soda(words, vocabulary.reference()) ? new DoseSubject("alkalinity", false) : NONE;
+        }
+        boolean general = true;
+        for (int i = 0; i < words.size(); i++) {
+            int at = i;
+            general &= tests.stream().anyMatch(m -> m.covers(at)) || noun(words.get(i), vocabulary);
+        }
+        return parameters.size() == 1
+                ? new DoseSubject(parameters.iterator().next(), general)
+                : NONE;
+    }
+
+    /** {@code calciumoplossing}: the word that it begins with. */
+    private static Token stem(Token token) {
+        return DoseName.ENDINGS.stream()
+                .filter(e -> token.word() && token.text().endsWith(e) && token.text().length() > e.length())
+                .map(e -> new Token(
+                        token.kind(),
+                        token.from(),
+                        token.to() - e.length(),
+                        token.text().substring(0, token.text().length() - e.length())))
+                .findFirst()
+                .orElse(token);
+    }
+
+    private static boolean noun(Token token, Vocabulary vocabulary) {
+        return DoseName.ENDINGS.contains(token.text())
+                || vocabulary
+                        .find(Alias.Kind.DOSING, token.text())
+                        .filter(m -> m.equals("name") || m.equals("pump"))
+                        .isPresent();
+    }
+
+    /** Salts of sodium that bring alkalinity and nothing else that is tested. */
+    private static boolean soda(List<Token> words, Reference reference) {
+        String all = " " + words.stream().map(Token::text).collect(Collectors.joining(" ")) + " ";
+        return reference.substances().salts().stream()
+                .filter(s -> s.equivalents() > 0)
+                .filter(s -> SODA.containsAll(elements(s)))
+                .anyMatch(s -> s.names().stream().anyMatch(n -> all.contains(" " + Plain.of(n) + " ")));
+    }
+
+    private static Set<String> elements(Salt salt) {
+        return salt.formula().atoms().entrySet().stream()
+                .filter(e -> e.getValue() > 0)
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+    }
+}
