@@ -38,9 +38,7 @@ final class Notes {
     private final Results results;
     private final Doses doses;
     private final PresentDose present;
-    /** Tanks of which something was said, since the last dose that was understood, that was not: perhaps another dose. */
-    private final Set<String> unsettled = new HashSet<>();
-
+    private final DoseDoubts doubts;
     private String headed = "";
 
     Notes(Context context, Area area, Ledger ledger, Results results, Doses doses) {
@@ -49,6 +47,7 @@ final class Notes {
         this.ledger = ledger;
         this.results = results;
         this.doses = doses;
+        this.doubts = new DoseDoubts(ledger);
         this.present = new PresentDose(ledger, name -> DoseSubject.of(name, context.words().running()));
     }
 
@@ -105,7 +104,6 @@ final class Notes {
         if (rate.relative()) {
             return relative(rate, additive.orElse(""), where, from, at);
         }
-        unsettled.remove(where.tank());
         if (rate.assumed() && !goesOn(rate, additive.orElse(""), where)) {
             ledger.issue(new UnreadText(at, "a dose, how often is not written"));
             return true;
@@ -134,12 +132,16 @@ final class Notes {
                             ? lastRunning(additive, where, from)
                             : running.map(d -> d.mlPerDay() * rate.mlPerDay());
                 };
-        ml.filter(m -> !unsettled.contains(where.tank()))
+        String subject = DoseSubject.key(additive, context.words().running());
+        ml.filter(m -> doubts.none(before.get(), subject))
                 .ifPresentOrElse(
                         m -> ledger.entry(new DoseRate(
                                 where.tank(), from, before.get().additive(), Math.round(m * 1e6) / 1e6, at)),
-                        () -> ledger.issue(
-                                new UnreadText(at, "a dose told by the one before, which is not known for sure")));
+                        () -> {
+                            doubts.add(where.tank(), Set.of(subject));
+                            ledger.issue(
+                                    new UnreadText(at, "a dose told by the one before, which is not known for sure"));
+                        });
         return true;
     }
 
@@ -189,7 +191,10 @@ final class Notes {
     private boolean remark(Said.Remark remark, Where where, AsWritten at) {
         boolean unread = remark.kind().equals("unread");
         if (unread) {
-            unsettled.add(where.tank());
+            doubts.add(
+                    where.tank(),
+                    DoseSubject.perhapsIn(
+                            remark.text(), context.mark(), context.words().running()));
             String said = "\"" + remark.text() + "\"";
             ledger.issue(Lookalikes.corrected(remark.text())
                     .<Issue>map(meant -> new ProbablyMeant(at, "a letter stands among the figures of " + said, meant))

@@ -1,5 +1,6 @@
 package soundings.wording;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +16,15 @@ import soundings.chemistry.Salt;
  * @param general whether the name tells nothing else, so that it may stand for whatever raises this
  */
 public record DoseSubject(String parameter, boolean general) {
+    /** Stands for every additive. */
+    public static final String ANY = "";
+
+    private static final Set<String> ENDS = Set.of("pump", "list", "half", "double", "triple", "stop", "none", "on", "same");
+    private static final Set<String> TURNS = Set.of("up", "down", "more", "less", "off");
+
+    /** What comes along in a salt of something else: calcium chloride is dosed for its calcium. */
+    private static final Set<String> BESIDE = Set.of("chloride", "sulfate", "sodium");
+
     private static final DoseSubject NONE = new DoseSubject("", false);
     private static final Set<String> SODA = Set.of("Na", "C", "H", "O");
 
@@ -25,10 +35,13 @@ public record DoseSubject(String parameter, boolean general) {
                 .toList();
         List<Names.Match> tests = Names.all(words, k -> vocabulary.find(Alias.Kind.PARAMETER, k));
         Set<String> parameters = tests.stream().map(Names.Match::means).collect(Collectors.toSet());
+        if (parameters.size() > 1) {
+            parameters.removeAll(BESIDE);
+        }
         if (parameters.isEmpty()) {
             return soda(words, vocabulary.reference()) ? new DoseSubject("alkalinity", false) : NONE;
         }
-        boolean general = true;
+        boolean general = tests.stream().noneMatch(m -> BESIDE.contains(m.means()) && !parameters.contains(m.means()));
         for (int i = 0; i < words.size(); i++) {
             int at = i;
             general &= tests.stream().anyMatch(m -> m.covers(at)) || noun(words.get(i), vocabulary);
@@ -36,6 +49,33 @@ public record DoseSubject(String parameter, boolean general) {
         return parameters.size() == 1
                 ? new DoseSubject(parameters.iterator().next(), general)
                 : NONE;
+    }
+
+    /** One word for what is raised: the test's id, or the name itself. */
+    public static String key(String name, Vocabulary vocabulary) {
+        String parameter = of(name, vocabulary).parameter();
+        return parameter.isEmpty() ? Vocabulary.key(name) : parameter;
+    }
+
+    /** What a text that was not understood may have said a dose of; {@link #ANY} where it names none. */
+    public static Set<String> perhapsIn(String text, DecimalMark mark, Vocabulary vocabulary) {
+        Clauses clauses = new Clauses(text, mark, vocabulary);
+        Set<String> named = new HashSet<>();
+        boolean dose = false;
+        boolean turns = false;
+        for (int i = 0; i < clauses.size(); i++) {
+            String word = clauses.dosing(i).map(Names.Match::means).orElse("");
+            boolean ml = clauses.number(i - 1)
+                    && clauses.volume(i).filter(v -> v == VolumeUnit.MILLILITRE).isPresent();
+            dose |= ml || ENDS.contains(word) || RatePhrase.often(clauses, i).isPresent();
+            turns |= TURNS.contains(word);
+            int at = i;
+            clauses.additive(i)
+                    .or(() -> clauses.test(at))
+                    .ifPresent(n -> named.add(key(clauses.written(n.from(), n.to()), vocabulary)));
+        }
+        boolean some = dose || turns && !named.isEmpty();
+        return !some ? Set.of() : named.isEmpty() ? Set.of(ANY) : named;
     }
 
     /** {@code calciumoplossing}: the word that it begins with. */

@@ -41,6 +41,8 @@ public final class Phrases {
     private static final Set<String> TIMES =
             Set.of("double", "doubled", "half", "halved", "halve", "tripled", "triple", "quarter", "quartered");
 
+    private static final Set<String> CHANGED = Set.of("up", "down", "half", "double", "triple");
+
     /** Events that are deeds: to forget or to plan one is not to do it. */
     private static final Set<String> RENEWED =
             Set.of("carbon", "phosphateRemover", "light", "bottle", "kit", "calibration", "filter");
@@ -370,7 +372,8 @@ public final class Phrases {
         boolean times = false;
         for (int i = from; i < to; i++) {
             dose |= text.in(i, HeaderParts.DOSE_WORDS) || text.additive(i).isPresent();
-            times |= text.in(i, TIMES);
+            times |= text.in(i, TIMES)
+                    || text.dosing(i).filter(w -> CHANGED.contains(w.means())).isPresent();
         }
         return dose && times;
     }
