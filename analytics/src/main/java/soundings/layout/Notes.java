@@ -71,6 +71,29 @@ final class Notes {
         ledger.label(area, cell);
     }
 
+    /**
+     * The note pinned to a cell: doses, changes and events. A result in it may be another reading of the cell's own, or an old one.
+     *
+     * @param changes whether changes of water stand nowhere else in the row
+     */
+    void pinned(Cell cell, Where where, boolean changes) {
+        String text = cell.comment();
+        AsWritten at = new AsWritten(area.written(cell).sheet(), area.place(cell), text);
+        for (Phrase phrase : Phrases.read(text, context.mark(), context.words().running())) {
+            Where there = where.in(phrase.tank());
+            String written = text.substring(phrase.from(), phrase.to());
+            phrase.said()
+                    .match(
+                            test -> remark(new Said.Remark("note", written), there, at),
+                            rate -> rate(rate, there, at),
+                            once -> once(once, there, at),
+                            change -> changes
+                                    ? change(change, there, at)
+                                    : remark(new Said.Remark("waterChange", written), there, at),
+                            remark -> remark(remark, there, at));
+        }
+    }
+
     private void said(Said said, Where where, Cell cell) {
         AsWritten at = area.written(cell);
         said.match(

@@ -193,6 +193,15 @@ final class TableReading {
                 ledger.label(area, cell);
             default -> {}
         }
+        pinned(field, cell, where);
+    }
+
+    /** The note pinned to a cell; where the cell holds a dose or a change itself, the note only speaks of it. */
+    private void pinned(Field field, Cell cell, Where where) {
+        boolean tells = field.role() == Role.DOSE || field.role() == Role.WATER_CHANGE;
+        if (!cell.comment().isBlank() && !tells && usable(cell, where)) {
+            notes.pinned(cell, where, shape.find(Role.WATER_CHANGE).isEmpty());
+        }
     }
 
     /** A text merged across several columns is about the row, not about their tests. */
