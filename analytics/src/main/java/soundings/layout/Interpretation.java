@@ -72,6 +72,7 @@ final class Interpretation {
         words.learn(
                 MetAdditives.in(all, words, context.mark()),
                 named.all().stream().map(t -> new Named(t, List.of())).toList());
+        words.learn(ToldBucket.in(book, mark(), words.running()));
         List<SheetReading.Read> read = new ArrayList<>();
         Owner known = new Owner(named, words, book.name(), logs(shapes));
         shapes.forEach((grid, own) -> read.add(SheetReading.read(context, grid, own, known)));
