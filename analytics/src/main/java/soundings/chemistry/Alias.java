@@ -22,6 +22,8 @@ public record Alias(String text, Kind kind, String means, String scope) {
         DERIVED,
         /** A word for a change of water, or for changed water where a volume or a share stands beside it. */
         CHANGE,
+        /** A word of titles and sheets' names: one for a tank, one any log may have, one only sentences have. */
+        TITLE,
         /** A word that tells of an event: {@code new carbon}. Means the event's kind. */
         EVENT,
         /** A word that tells of a repair: a fault, a sign of one, a wish, a deed, a denial, what is still to come. */

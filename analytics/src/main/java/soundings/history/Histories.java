@@ -22,6 +22,7 @@ import soundings.log.Reading;
 import soundings.log.Remark;
 import soundings.log.WaterChange;
 import soundings.setup.Settings;
+import soundings.log.VolumeTold;
 import soundings.setup.Setup;
 
 /** Puts a log in order: by tank and test, each reading used or set aside with its reason, doses as courses, changes completed. */
@@ -42,7 +43,7 @@ public final class Histories {
                 Period.asOf(byTank.values().stream().flatMap(Entries::all).toList(), settings);
         List<Issue> issues = new ArrayList<>();
         List<TankHistory> tanks = byTank.entrySet().stream()
-                .map(e -> tank(e.getKey(), e.getValue(), new Ground(setup, reference, asOf, issues)))
+                .map(e -> tank(e.getKey(), e.getValue(), told(log, e.getKey()), new Ground(setup, reference, asOf, issues)))
                 .toList();
         return new History(asOf, tanks, setup, issues);
     }
@@ -50,11 +51,21 @@ public final class Histories {
     /** What every tank is read against. */
     record Ground(Setup setup, Reference reference, LocalDate asOf, List<Issue> issues) {}
 
-    private static TankHistory tank(String tank, Entries entries, Ground ground) {
+    /** The volume that the log itself tells of a tank. */
+    private static OptionalDouble told(Log log, String tank) {
+        return log.issues().stream()
+                .filter(VolumeTold.class::isInstance)
+                .map(VolumeTold.class::cast)
+                .filter(v -> v.tank().equals(tank) && v.litres().isPresent())
+                .mapToDouble(v -> v.litres().getAsDouble())
+                .findFirst();
+    }
+
+    private static TankHistory tank(String tank, Entries entries, OptionalDouble told, Ground ground) {
         OptionalDouble litres =
                 ground.setup().findTank(tank).map(Setup.Tank::litres).orElse(OptionalDouble.empty());
         List<DoseCourse> doses = Courses.of(entries.rates(), entries.oneOffs(), ground);
-        List<Change> changes = Changes.of(entries.changes(), litres, ground.issues());
+        List<Change> changes = Changes.of(entries.changes(), litres.isPresent() ? litres : told, ground.issues());
         SeriesMaking making = new SeriesMaking(tank, litres, doses, changes, ground);
         return new TankHistory(tank, litres, making.series(entries.readings()), doses, changes, entries.remarks());
     }

@@ -101,7 +101,7 @@ final class Axis {
         if (written.days().get(0).year().isEmpty()) {
             how.add(Inferred.YEAR);
         }
-        if (column.shape().titledDay().isPresent()) {
+        if (column.shape().titledDay().isPresent() && !column.shape().card()) {
             how.add(Inferred.DATE);
         }
         return how;

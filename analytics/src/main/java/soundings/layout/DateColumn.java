@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -42,16 +43,20 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
         Optional<Field> field = shape.findDate();
         List<Optional<WrittenDate>> written = new ArrayList<>();
         Optional<YearMonth> month = shape.topic().month();
-        YearMonth current = month.orElse(YearMonth.of(2000, 1));
+        Map<Integer, YearMonth> banners = shape.topic().banners();
+        Optional<YearMonth> current = month;
         int before = 0;
         for (Line line : shape.table().body()) {
-            Optional<Cell> cell = field.flatMap(f -> line.at(f.column()));
-            int day = month.isPresent() ? cell.map(DateColumn::day).orElse(0) : 0;
-            current = day > 0 && before - day >= 15 ? current.plusMonths(1) : current;
+            Optional<YearMonth> banner = Optional.ofNullable(banners.get(line.row()));
+            Optional<Cell> cell = banner.isPresent() ? Optional.empty() : field.flatMap(f -> line.at(f.column()));
+            current = banner.isPresent() ? banner : current;
+            int day = current.isPresent() ? cell.map(DateColumn::day).orElse(0) : 0;
+            boolean turned = banners.isEmpty() && day > 0 && before - day >= 15;
+            current = turned ? current.map(m -> m.plusMonths(1)) : current;
             before = day > 0 ? day : before;
-            YearMonth inMonth = current;
+            Optional<YearMonth> inMonth = current;
             Optional<WrittenDate> found = day > 0
-                    ? onDay(inMonth, day)
+                    ? inMonth.flatMap(m -> onDay(m, day))
                     : cell.flatMap(c -> words.date(c)).map(d -> shifted(d, epochShift));
             written.add(found.filter(d -> !d.readings().isEmpty()).map(d -> inWeek(shape, line, d)));
         }

@@ -98,10 +98,16 @@ final class Doses {
 
     /** @param unwritten what a number without a unit counts, from the heading or the column's other cells */
     boolean waterChange(Cell cell, VolumeUnit unwritten, Where where) {
-        return amount(cell).map(a -> change(cell, unwritten, where, a)).orElse(false);
+        return waterChange(cell, unwritten, OptionalDouble.empty(), where);
     }
 
-    private boolean change(Cell cell, VolumeUnit unwritten, Where where, WrittenAmount amount) {
+    /** @param tank litres of the whole, as the row itself tells */
+    boolean waterChange(Cell cell, VolumeUnit unwritten, OptionalDouble tank, Where where) {
+        return amount(cell).map(a -> change(cell, unwritten, tank, where, a)).orElse(false);
+    }
+
+    private boolean change(
+            Cell cell, VolumeUnit unwritten, OptionalDouble tank, Where where, WrittenAmount amount) {
         boolean percentFormat =
                 cell.look().format().endsWith("%") && amount.unit().isEmpty();
         VolumeUnit unit = unit(amount).orElse(unwritten);
@@ -111,7 +117,7 @@ final class Doses {
             return true;
         }
         Amount shown = percentFormat ? amount.amount().on(n -> n * 100) : amount.amount();
-        change(shown, percentFormat ? VolumeUnit.PERCENT : unit, where, area.written(cell));
+        change(shown, percentFormat ? VolumeUnit.PERCENT : unit, tank, where, area.written(cell));
         return true;
     }
 
@@ -122,6 +128,10 @@ final class Doses {
 
     /** Water changed, in some unit; an issue where how much it was cannot be told. */
     void change(Amount amount, VolumeUnit unit, Where where, AsWritten at) {
+        change(amount, unit, OptionalDouble.empty(), where, at);
+    }
+
+    private void change(Amount amount, VolumeUnit unit, OptionalDouble tank, Where where, AsWritten at) {
         double number = exact(amount).orElse(-1.0);
         boolean share = unit == VolumeUnit.PERCENT;
         OptionalDouble litres = share ? OptionalDouble.empty() : VolumeUnits.litres(unit, context);
@@ -130,8 +140,12 @@ final class Doses {
         } else if (number < 0 || (share && number > 100) || (!share && litres.isEmpty())) {
             ledger.issue(new UnreadableAmount(at, "how much water was changed cannot be told"));
         } else {
-            OptionalDouble fraction = share ? OptionalDouble.of(number / 100) : OptionalDouble.empty();
             OptionalDouble volume = share ? OptionalDouble.empty() : OptionalDouble.of(number * litres.getAsDouble());
+            OptionalDouble fraction = share
+                    ? OptionalDouble.of(number / 100)
+                    : tank.isPresent()
+                            ? OptionalDouble.of(volume.getAsDouble() / tank.getAsDouble())
+                            : OptionalDouble.empty();
             ledger.entry(new WaterChange(where.tank(), where.date(), fraction, volume, at));
         }
     }

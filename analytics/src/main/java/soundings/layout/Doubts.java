@@ -71,7 +71,7 @@ final class Doubts {
     }
 
     private void titled(List<Row> rows) {
-        boolean titled = shape.titledDay().isPresent() && !rows.isEmpty();
+        boolean titled = shape.titledDay().isPresent() && !shape.card() && !rows.isEmpty();
         rows.stream()
                 .limit(titled ? 1 : 0)
                 .forEach(r -> r.date()

@@ -31,7 +31,7 @@ final class Interpretation {
     private final Reference reference;
     private final Setup setup;
     private final Settings settings;
-    private final Words words;
+    private Words words;
 
     private Interpretation(Book book, Reference reference, Setup setup, Settings settings) {
         this.book = book;
@@ -58,14 +58,16 @@ final class Interpretation {
 
     private Log log() {
         Tanks setUp = Tanks.of(setup);
-        Shapes finder = new Shapes(words, setUp, new Corrections(setup, reference, words));
-        Map<Grid, List<Shape>> shapes = new LinkedHashMap<>();
-        book.grids().forEach(grid -> shapes.put(grid, finder.of(grid)));
-        List<Shape> all = shapes.values().stream().flatMap(List::stream).toList();
-        Tanks met = setUp.with(MetTanks.in(all));
+        Map<Grid, List<Shape>> shapes = shapes(setUp);
+        Tanks met = setUp.with(MetTanks.in(all(shapes)));
+        if (headed(all(shapes), met)) {
+            words = words.knowing(met);
+            shapes = shapes(met);
+        }
+        List<Shape> all = all(shapes);
         ToldTanks told = ToldTanks.in(met.all().isEmpty() ? all : List.of(), words, mark());
         Context context = context(met.with(told.names()), dates(all));
-        Owner owner = new Owner(context.tanks(), words, book.name(), logs(shapes));
+        Owner owner = new Owner(context.tanks(), words, book.name(), shapes.values());
         Tanks named = context.tanks().with(owner.ofTables(shapes.values()));
         shapes.replaceAll((grid, own) ->
                 own.stream().map(s -> Roles.tanksByValue(s, words, named)).toList());
@@ -74,15 +76,29 @@ final class Interpretation {
                 named.all().stream().map(t -> new Named(t, List.of())).toList());
         words.learn(ToldBucket.in(book, mark(), words.running()));
         List<SheetReading.Read> read = new ArrayList<>();
-        Owner known = new Owner(named, words, book.name(), logs(shapes));
+        Owner known = new Owner(named, words, book.name(), shapes.values());
         shapes.forEach((grid, own) -> read.add(SheetReading.read(context, grid, own, known)));
         return log(read, told);
     }
 
-    private static int logs(Map<Grid, List<Shape>> shapes) {
-        return (int) shapes.values().stream()
-                .filter(own -> own.stream().anyMatch(s -> s.dated() && s.has(Role.READING)))
-                .count();
+    private Map<Grid, List<Shape>> shapes(Tanks tanks) {
+        Shapes finder = new Shapes(words, tanks, new Corrections(setup, reference, words));
+        Map<Grid, List<Shape>> shapes = new LinkedHashMap<>();
+        book.grids().forEach(grid -> shapes.put(grid, finder.of(grid)));
+        return shapes;
+    }
+
+    private static List<Shape> all(Map<Grid, List<Shape>> shapes) {
+        return shapes.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** Whether a tank that only the log names stands in a heading that was read without knowing it. */
+    private static boolean headed(List<Shape> shapes, Tanks met) {
+        return shapes.stream()
+                .flatMap(s -> s.fields().stream())
+                .filter(f -> f.label().tank().isEmpty())
+                .flatMap(f -> f.labels().stream())
+                .anyMatch(c -> met.findNamed(c.shown()).filter(t -> !met.setUp().contains(t)).isPresent());
     }
 
     private Context context(Tanks tanks, DateOrders orders) {

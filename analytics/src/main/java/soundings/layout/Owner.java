@@ -3,202 +3,52 @@ package soundings.layout;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import soundings.chemistry.Names;
-import soundings.wording.VolumeText;
 
 /** The tank a table speaks of when its rows do not say: its title's, its sheet's, the only one there is, the file's name. */
 final class Owner {
-    /** Words of sheet names and titles that name no tank. */
-    private static final Set<String> GENERAL = Set.of(
-            "log",
-            "logs",
-            "logbook",
-            "sheet",
-            "test",
-            "tests",
-            "testing",
-            "result",
-            "results",
-            "data",
-            "water",
-            "chemistry",
-            "parameter",
-            "parameters",
-            "params",
-            "record",
-            "records",
-            "reading",
-            "readings",
-            "all",
-            "both",
-            "every",
-            "tank",
-            "tanks",
-            "aquarium",
-            "aquariums",
-            "journal",
-            "diary",
-            "notes",
-            "note",
-            "dosing",
-            "doses",
-            "dose",
-            "dosage",
-            "changes",
-            "change",
-            "and",
-            "of",
-            "the",
-            "for",
-            "my",
-            "our",
-            "lab",
-            "laboratory",
-            "laboratories",
-            "overview",
-            "daily",
-            "weekly",
-            "monthly",
-            "month",
-            "week",
-            "beginning",
-            "starting",
-            "commencing",
-            "ending",
-            "year",
-            "history",
-            "analysis",
-            "report",
-            "sample",
-            "samples",
-            "sampled",
-            "taken",
-            "icp",
-            "date",
-            "table",
-            "values",
-            "measurements",
-            "measurement",
-            "quality",
-            "wc",
-            "wcs",
-            "additives",
-            "supplements",
-            "main",
-            "tabelle",
-            "blad",
-            "feuil",
-            "feuille",
-            "hoja",
-            "foglio",
-            "tabelle1",
-            "werte",
-            "messwerte",
-            "protokoll",
-            "wasserwerte",
-            "wasser",
-            "do",
-            "not",
-            "delete",
-            "new",
-            "old",
-            "copy",
-            "final",
-            "from",
-            "to",
-            "per",
-            "reef",
-            "marine",
-            "club",
-            "calendar",
-            "kalender");
-
-    /** Words for what a sheet keeps of a tank. */
-    private static final Set<String> KEPT = Set.of(
-            "log",
-            "logs",
-            "logbook",
-            "diary",
-            "journal",
-            "tests",
-            "testing",
-            "results",
-            "readings",
-            "records",
-            "dosing",
-            "doses");
-
-    /** Words of sentences about a log, which names of tanks do without. */
-    private static final Set<String> SENTENCE_WORDS = Set.of(
-            "kept",
-            "by",
-            "is",
-            "are",
-            "was",
-            "were",
-            "be",
-            "has",
-            "have",
-            "with",
-            "without",
-            "since",
-            "please",
-            "see",
-            "this",
-            "that",
-            "these",
-            "here",
-            "written",
-            "updated",
-            "printed",
-            "started",
-            "made",
-            "copied",
-            "filled",
-            "use",
-            "used",
-            "using",
-            "only",
-            "if",
-            "when",
-            "you",
-            "your",
-            "we",
-            "i",
-            "von",
-            "par",
-            "por",
-            "door",
-            "gefuhrt",
-            "tenu",
-            "bijgehouden",
-            "responsible",
-            "contact",
-            "page",
-            "version",
-            "unless",
-            "otherwise");
-
-    private static final int LONGEST = 40;
-    private static final int MOST_WORDS = 6;
-
     private final Tanks tanks;
-    private final Words words;
+    private final TankTitles titles;
     private final String file;
     private final int sheets;
+    private final boolean bare;
+    /** The one tank that the sheets without a log are about. */
+    private final Optional<String> described;
 
-    /** @param sheets how many sheets of the workbook hold a log */
-    Owner(Tanks tanks, Words words, String file, int sheets) {
+    /** @param logs the tables of each sheet of the workbook */
+    Owner(Tanks tanks, Words words, String file, Collection<List<Shape>> logs) {
         this.tanks = tanks;
-        this.words = words;
+        this.titles = new TankTitles(words);
         this.file = file;
-        this.sheets = sheets;
+        List<List<Shape>> dated = logs.stream().filter(Owner::holdsLog).toList();
+        this.sheets = (int) dated.stream()
+                .filter(own -> own.stream().anyMatch(s -> s.dated() && s.has(Role.READING)))
+                .count();
+        this.described = described(logs.stream().filter(l -> !holdsLog(l)).toList());
+        this.bare = !dated.isEmpty() && dated.stream().allMatch(this::entitled);
+    }
+
+    private Optional<String> described(List<List<Shape>> others) {
+        Set<String> names = others.stream()
+                .flatMap(List::stream)
+                .flatMap(s -> titles.labelled(s.table().lines()).stream())
+                .collect(Collectors.toSet());
+        return names.stream().filter(n -> names.size() == 1).findFirst();
+    }
+
+    private static boolean holdsLog(List<Shape> sheet) {
+        return sheet.stream().anyMatch(s -> s.dated() && s.fields().stream().anyMatch(f -> f.role().gives()));
+    }
+
+    /** Whether a sheet says in its title or by its name whose water it is about. */
+    private boolean entitled(List<Shape> sheet) {
+        return sheet.stream()
+                .map(Shape::table)
+                .anyMatch(t -> titles.name(t.titles(), true).isPresent() || !titles.general(t.area().sheet()));
     }
 
     String of(Table table, boolean shared) {
@@ -206,10 +56,16 @@ final class Owner {
         return titled(table, shared)
                 .or(() -> tanks.findKnown(sheet))
                 .or(() -> tanks.findIn(sheet))
-                .or(() -> sheets == 1 || general(sheet) ? only() : Optional.empty())
-                .or(() -> general(sheet) || !nameLike(sheet) ? Optional.empty() : Optional.of(unlogged(sheet)))
+                .or(() -> sheets == 1 || titles.general(sheet) ? only() : Optional.empty())
+                .or(() -> titles.general(sheet) || !titles.nameLike(sheet) ? Optional.empty() : Optional.of(titles.unlogged(sheet)))
                 .or(this::only)
+                .or(() -> described)
                 .orElseGet(() -> stem(file));
+    }
+
+    /** The tank that a table without a log describes. */
+    String described(Table table, boolean shared) {
+        return titles.labelled(table.lines()).or(() -> described).orElseGet(() -> of(table, shared));
     }
 
     /** The names of the tanks whose results stand in tables of their own, with how many such tables. */
@@ -231,17 +87,14 @@ final class Owner {
 
     /** @param shared whether the sheet holds other tables too, so that a bare title may well be a tank's name */
     private Optional<String> titled(Table table, boolean shared) {
-        List<String> titles = table.titleTexts();
-        Optional<String> known = Stream.iterate(titles.size() - 1, i -> i >= 0, i -> i - 1)
-                .flatMap(i -> tanks.findIn(titles.get(i)).stream())
+        List<String> texts = table.titleTexts();
+        Optional<String> known = Stream.iterate(texts.size() - 1, i -> i >= 0, i -> i - 1)
+                .flatMap(i -> tanks.findIn(texts.get(i)).stream())
                 .findFirst();
-        return known.or(() -> Stream.iterate(titles.size() - 1, i -> i >= 0, i -> i - 1)
-                .map(titles::get)
-                .filter(t -> tanks.setUp().isEmpty() && nameLike(t))
-                .filter(t -> shared || saysTank(t))
-                .map(this::bare)
-                .filter(t -> !t.isEmpty() && t.length() <= LONGEST)
-                .findFirst());
+        String sheet = table.area().sheet();
+        boolean own = shared || bare && titles.general(sheet);
+        return known.or(() -> tanks.setUp().isEmpty() ? titles.name(table.titles(), own) : Optional.empty())
+                .map(name -> Tanks.key(name).equals(Tanks.key(sheet)) ? sheet.strip() : name);
     }
 
     /** Whether a table's owner is its sheet's name with a letter or sign changed. */
@@ -250,50 +103,6 @@ final class Owner {
         return titled(table, shared).isEmpty()
                 && tanks.findNamed(sheet).isEmpty()
                 && tanks.findKnown(sheet).isPresent();
-    }
-
-    /** A few words side by side; a text that says something about the sheet has a verb or another small word in it. */
-    private static boolean nameLike(String text) {
-        List<String> said = Stream.of(Names.fold(text).split("[^\\p{L}\\p{N}']+"))
-                .filter(w -> !w.isEmpty())
-                .toList();
-        boolean sentence = text.strip().matches(".*[;!?].*|.*\\.\\s.*");
-        return !sentence && said.size() <= MOST_WORDS && said.stream().noneMatch(SENTENCE_WORDS::contains);
-    }
-
-    private static boolean saysTank(String title) {
-        String folded = Names.fold(title);
-        return folded.contains("tank") || folded.contains("aquarium") || folded.contains("becken");
-    }
-
-    /** The title without its general words, months and years. */
-    private String bare(String title) {
-        return Stream.of(VolumeText.without(title).strip().split("[^\\p{L}\\p{N}']+"))
-                .filter(w -> !says(w))
-                .collect(Collectors.joining(" "));
-    }
-
-    /** {@code Reef log}, {@code Reef doses}: the sheet's name without the words for what is kept on it. */
-    private static String unlogged(String sheet) {
-        String name = Stream.of(sheet.strip().split("\\s+"))
-                .filter(w -> !KEPT.contains(Names.fold(w)))
-                .collect(Collectors.joining(" "));
-        return name.chars().noneMatch(Character::isLetter) ? sheet.strip() : name;
-    }
-
-    private boolean general(String sheet) {
-        boolean numbered = saysTank(sheet) && sheet.chars().anyMatch(Character::isDigit);
-        boolean said = Stream.of(sheet.strip().split("[^\\p{L}]+")).allMatch(this::says);
-        return (said && !numbered) || words.month(sheet).isPresent();
-    }
-
-    private boolean says(String word) {
-        String folded = word.toLowerCase(Locale.ROOT);
-        return folded.isEmpty()
-                || GENERAL.contains(folded)
-                || folded.chars().allMatch(Character::isDigit)
-                || words.monthName(folded)
-                || words.label(word).known();
     }
 
     static String stem(String file) {

@@ -31,13 +31,13 @@ final class Roles {
         }
         Shape dated = diary(roles.oneDate(roles.datesByValue(DateParts.settle(HeadedDays.open(shape)))));
         Shape named = roles.additivesByValue(
-                roles.resultsByValue(roles.testsByValue(roles.tanksByValue(roles.dosesByUnit(dated)))));
+                roles.resultsByValue(roles.testsByValue(roles.tanksByValue(roles.dosesByUnit(roles.dosesOfTopic(dated))))));
         return roles.restByValue(
                 roles.tanksByNames(roles.columnsOfTopic(HeadedDays.settle(roles.amounts(roles.doses(named))))));
     }
 
     private static boolean daysCount(Shape shape, Field field) {
-        boolean months = shape.topic().month().isPresent() || shape.has(Role.MONTH);
+        boolean months = shape.topic().daysCount() || shape.has(Role.MONTH);
         return months && (field.role().dates() || field.labels().isEmpty());
     }
 
@@ -235,6 +235,17 @@ final class Roles {
                         && f.label().name().isEmpty()
                         && shape.column(f).textual(),
                 f -> f.with(Label.of(Role.NOTE, 0.7)));
+    }
+
+    /** Under a title such as {@code Dosing (ml per day)} a test's name without a unit is what is dosed for it. */
+    private Shape dosesOfTopic(Shape shape) {
+        boolean rated = shape.topic().about(Role.DOSE)
+                && shape.table().titleTexts().stream().anyMatch(words::rated);
+        return !rated
+                ? shape
+                : shape.replace(
+                        f -> f.role() == Role.READING && f.label().unit().isEmpty(),
+                        f -> f.guessed(dose(f), Set.of(Inferred.PARAMETER), "the table is about doses"));
     }
 
     /** Under the name of a test stand volumes: what is put in, not what was found. */

@@ -5,10 +5,13 @@ import java.util.List;
 import soundings.chemistry.Names;
 import soundings.sheet.Cell;
 import soundings.sheet.Value;
+import soundings.wording.DatesInText;
 
 /** Cuts an area into its tables: a band of heading lines, the titles above it, the lines below it down to the next. */
 final class Segments {
     private static final int MOST_BAND_LINES = 4;
+    private static final int LONGEST_NAME = 30;
+    private static final int MOST_TITLES = 8;
 
     private final Area area;
     private final Words words;
@@ -77,11 +80,20 @@ final class Segments {
 
     private Table headless() {
         int first = 0;
-        while (first < lines.size() && plainText(lines.get(first)) && !holds(lines.get(first), Kind.DATE)) {
+        while (first < lines.size() && plainText(lines.get(first)) && !begins(lines.get(first))) {
             first++;
         }
-        int start = first == lines.size() ? 0 : first;
+        int start = first == lines.size() || first > MOST_TITLES ? 0 : first;
         return new Table(area, lines.subList(0, start), List.of(), List.of(), lines.subList(start, lines.size()));
+    }
+
+    /** Whether the rows begin with a line: it holds a day, begins with one, or is a month over its days. */
+    private boolean begins(Line line) {
+        Cell first = line.cells().get(0);
+        return holds(line, Kind.DATE)
+                || DatesInText.leading(first.shown()).isPresent()
+                || line.cells().size() == 1 && words.monthNamed(first).isPresent()
+                || line.cells().size() > 1 && DateColumn.day(first) > 0;
     }
 
     private List<Band> bands(List<Integer> headings) {
@@ -113,7 +125,7 @@ final class Segments {
         while (seen - 1 > floor
                 && adjacent(seen - 1, seen)
                 && heading - seen < MOST_BAND_LINES
-                && (labels(seen - 1) || aims(lines.get(seen - 1)))) {
+                && (labels(seen - 1, heading) || aims(lines.get(seen - 1)))) {
             seen--;
             top = aims(lines.get(seen)) ? top : seen;
         }
@@ -129,16 +141,24 @@ final class Segments {
     }
 
     /** Whether a line above a heading says something column by column, rather than entitling the whole. */
-    private boolean labels(int index) {
+    private boolean labels(int index, int heading) {
         Line line = lines.get(index);
-        return plainText(line)
-                && !holdsData(line)
-                && (line.cells().size() > 1 || words.kind(line.cells().get(0)) == Kind.LABEL);
+        return plainText(line) && !holdsData(line) && (line.cells().size() > 1 || labels(line.cells().get(0), heading));
+    }
+
+    /** A label that stands alone, over the dates, is of the whole table: {@code Nitrate (mg/L)} above dates and tanks. */
+    private boolean labels(Cell only, int heading) {
+        boolean overDates = lines.get(heading)
+                .at(only.at().column())
+                .filter(c -> words.label(c).role().dates())
+                .isPresent();
+        return words.kind(only) == Kind.LABEL && !overDates;
     }
 
     private int bottom(int heading) {
         int bottom = heading;
-        while (bottom + 1 < lines.size() && adjacent(bottom, bottom + 1) && furtherLabels(bottom + 1)) {
+        while (bottom + 1 < lines.size() && adjacent(bottom, bottom + 1)
+                && (furtherLabels(bottom + 1) || continues(bottom + 1, heading))) {
             bottom++;
         }
         return bottom;
@@ -151,6 +171,29 @@ final class Segments {
                 && !holdsData(line)
                 && labels * 2 >= line.cells().size()
                 && (labels >= 2 || holds(line, Kind.UNIT));
+    }
+
+    /** Names right below the headings and right above the data, none of them under the date: {@code morning}, {@code Lagoon}. */
+    private boolean continues(int index, int heading) {
+        Line line = lines.get(index);
+        boolean names = line.cells().size() >= 2
+                && plainText(line)
+                && line.cells().stream().allMatch(c -> words.kind(c).label() || words.kind(c) == Kind.WORDS)
+                && line.cells().stream().allMatch(c -> c.shown().length() <= LONGEST_NAME);
+        boolean underDate = lines.get(heading).cells().stream()
+                .filter(c -> words.label(c).role().dates())
+                .anyMatch(c -> line.at(c.at().column()).isPresent());
+        return names && !underDate && dated(heading) && datesBelow(index);
+    }
+
+    private boolean dated(int heading) {
+        return lines.get(heading).cells().stream()
+                .anyMatch(c -> words.label(c).role().dates());
+    }
+
+    /** Dates begin on the next line or the one after. */
+    private boolean datesBelow(int index) {
+        return lines.stream().skip(index + 1L).limit(2).anyMatch(l -> holds(l, Kind.DATE));
     }
 
     private boolean adjacent(int first, int second) {

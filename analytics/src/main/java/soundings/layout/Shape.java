@@ -46,6 +46,11 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
         return findDate().isEmpty() && results ? topic.day() : Optional.empty();
     }
 
+    /** Whether it is one card of several, whose day is written on it. */
+    boolean card() {
+        return !fields.isEmpty() && fields.get(0).because().equals(Cards.BECAUSE);
+    }
+
     /** Whether its rows have days. */
     boolean dated() {
         return findDate().isPresent() || findDiary().isPresent() || titledDay().isPresent() || calendar();

@@ -34,6 +34,10 @@ final class Shapes {
             return List.of();
         }
         Area area = Area.of(grid);
+        List<Table> cards = Cards.of(area, words);
+        if (!cards.isEmpty()) {
+            return cards.stream().map(this::card).toList();
+        }
         Found upright = found(area, List.of());
         if (upright.sense() >= 0.6 && !datesBothWays(area, upright)) {
             return upright.shapes();
@@ -87,18 +91,61 @@ final class Shapes {
                 .toList();
         List<Shape> shapes = new ArrayList<>();
         for (Area strip : Strips.of(area, words)) {
-            Segments.of(strip, words).forEach(table -> shapes.addAll(shapes(table.entitled(titles))));
+            List<Line> over = area.turned() ? over(strip) : List.of();
+            List<Line> all = new ArrayList<>(over.isEmpty() ? titles : ofNoTank(titles));
+            all.addAll(over);
+            int from = strip.usedColumns().get(over.size());
+            List<Table> tables = Segments.of(over.isEmpty() ? strip : strip.columns(from, Integer.MAX_VALUE), words);
+            for (Table table : tables) {
+                shapes.addAll(shapes(beside(table.entitled(all), shapes)));
+            }
         }
         int cells = shapes.stream().mapToInt(Shapes::cells).sum();
         int placed = shapes.stream().mapToInt(Shapes::placed).sum();
         return new Found(shapes, cells == 0 ? 0 : placed / (double) cells);
     }
 
+    /** Titles for all, without those of the tank that the first part is about. */
+    private List<Line> ofNoTank(List<Line> titles) {
+        TankTitles tanks = new TankTitles(words);
+        return titles.stream().filter(l -> tanks.name(List.of(l), true).isEmpty()).toList();
+    }
+
+    /** A table without a title of its own, beside the first of the sheet, has that one's. */
+    private static Table beside(Table table, List<Shape> before) {
+        boolean level = !before.isEmpty()
+                && table.titles().isEmpty()
+                && !table.lines().isEmpty()
+                && !before.get(0).table().band().isEmpty()
+                && table.lines().get(0).row() <= before.get(0).table().band().get(0).row()
+                && !table.area().turned();
+        return level ? table.entitled(before.get(0).table().titles()) : table;
+    }
+
+    /** In a turned area the lines over the dates are columns of a single text before them. */
+    private List<Line> over(Area strip) {
+        List<Integer> columns = strip.usedColumns();
+        List<Line> over = new ArrayList<>();
+        for (int column : columns.subList(0, columns.size() - 1)) {
+            List<Cell> cells = strip.lines().stream()
+                    .flatMap(l -> l.at(column).stream())
+                    .toList();
+            boolean title = cells.size() == 1
+                    && cells.get(0).value() instanceof Value.Text
+                    && !words.label(cells.get(0)).role().dates();
+            if (!title) {
+                return over;
+            }
+            over.add(new Line(cells.get(0).at().row(), cells));
+        }
+        return List.of();
+    }
+
     private List<Shape> shapes(Table table) {
         Shape whole = shape(table);
         List<Integer> starts = whole.fields().stream()
                 .filter(f -> f.role() == Role.DATE
-                        && whole.column(f).dated(whole.topic().month().isPresent()) >= 0.5)
+                        && whole.column(f).dated(whole.topic().daysCount()) >= 0.5)
                 .map(Field::column)
                 .toList();
         return starts.size() < 2 || !parts(whole, starts) ? List.of(settled(whole)) : split(table, starts);
@@ -124,7 +171,9 @@ final class Shapes {
         for (int i = 0; i < starts.size(); i++) {
             int from = i == 0 ? 0 : starts.get(i);
             int to = i + 1 < starts.size() ? starts.get(i + 1) - 1 : Integer.MAX_VALUE;
-            shapes.add(settled(shape(entitled(table.columns(from, to)))));
+            Table part = entitled(table.columns(from, to));
+            boolean bare = part.titles().isEmpty() && i > 0;
+            shapes.add(settled(shape(bare ? part.entitled(shapes.get(0).table().titles()) : part)));
         }
         return shapes;
     }
@@ -147,8 +196,15 @@ final class Shapes {
                 table, Topic.of(table, words), Fields.of(table, words, tanks), Column.of(table.body(), words), "");
     }
 
+    private Shape card(Table table) {
+        Shape card = new Shape(
+                table, Topic.of(table, words), Cards.fields(table, words), Column.of(table.body(), words), "");
+        return corrections.apply(card);
+    }
+
     private Shape settled(Shape shape) {
-        return corrections.apply(HeadedTanks.settle(WorkedOut.settle(Roles.settle(shape, words, tanks)), words));
+        Shape roles = GroupNames.settle(WorkedOut.settle(Roles.settle(shape, words, tanks)), words);
+        return corrections.apply(HeadedNotes.settle(HeadedTanks.settle(roles, words), words));
     }
 
     private static int cells(Shape shape) {

@@ -31,7 +31,7 @@ final class SheetReading {
         SheetReading sheet = new SheetReading(context, grid);
         boolean shared = shapes.size() > 1;
         for (Shape shape : shapes) {
-            String tank = owner.of(shape.table(), shared);
+            String tank = shape.dated() ? owner.of(shape.table(), shared) : owner.described(shape.table(), shared);
             sheet.table(shape, tank);
             if (owner.nearly(shape.table(), shared) && !shape.has(Role.TANK)) {
                 sheet.named(shape, tank);
@@ -57,10 +57,10 @@ final class SheetReading {
             Swapped.setAside(settled, context.reference(), ledger).forEach(ledger::entry);
             settled.forEach(s -> s.issues().forEach(ledger::issue));
             columns(shape);
-            ToldVolumes.in(shape.table(), tank, context).ifPresent(ledger::issue);
         } else {
             ignored(shape, layout);
         }
+        new ToldVolumes(context).in(shape, tank).forEach(ledger::issue);
         List<LogEntry> entries =
                 ledger.entries().subList(before, ledger.entries().size());
         blocks.add(Blocks.of(shape, layout, settled, entries, context.reference()));

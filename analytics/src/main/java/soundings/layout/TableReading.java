@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import soundings.log.DerivedRow;
 import soundings.log.Inferred;
@@ -81,7 +82,9 @@ final class TableReading {
         years(rows, tanks);
         Doubts.of(context, shape, ledger, rows);
         for (int i = 0; i < rows.size(); i++) {
-            if (derived.get(i).isPresent()) {
+            if (shape.topic().banners().containsKey(rows.get(i).line().row())) {
+                ledger.labels(area, List.of(rows.get(i).line()));
+            } else if (derived.get(i).isPresent()) {
                 derived(rows.get(i), derived.get(i).get());
             } else {
                 row(rows.get(i), tanks.get(i));
@@ -228,8 +231,11 @@ final class TableReading {
     /** A result whose row names the test; a row may name a dose or a water change instead. */
     private void named(Cell cell, Line line, Field field, Where where) {
         String name = text(Role.TEST, line);
+        String unit = text(Role.UNIT, line);
         Label label = context.words().inCompany(name);
-        if (context.words().putIn(cell) && !name.isEmpty()) {
+        if (!name.isEmpty() && context.words().rated(unit)) {
+            dosed(cell, context.words().additiveName(name), unit, where);
+        } else if (!name.isEmpty() && (context.words().putIn(cell) || context.words().millilitres(unit))) {
             listed(cell, context.words().additiveName(name), where);
         } else if (label.parameter().isPresent()) {
             Results.Test test = new Results.Test(
@@ -242,7 +248,16 @@ final class TableReading {
             doses.dose(cell, label, label.name(), where, Optional.empty());
         } else if (label.role() == Role.WATER_CHANGE && usable(cell, where)) {
             doses.waterChange(
-                    cell, context.words().volume(text(Role.UNIT, line)).orElse(label.volume()), where);
+                    cell, context.words().volume(unit).orElse(label.volume()), where);
+        } else if (label.role() == Role.NOTE && usable(cell, where)) {
+            notes.read(cell, where);
+        }
+    }
+
+    private void dosed(Cell cell, String additive, String unit, Where where) {
+        Label rate = Label.of(Role.DOSE, 0.9).withMlPerDay(context.words().mlPerDay(unit));
+        if (usable(cell, where)) {
+            doses.dose(cell, rate, additive, where, Optional.empty());
         }
     }
 
@@ -294,11 +309,23 @@ final class TableReading {
         VolumeUnit counted = unit.isEmpty()
                 ? changes.unit(field)
                 : context.words().volume(unit).orElse(VolumeUnit.UNWRITTEN);
-        if (usable(cell, where) && !doses.waterChange(cell, counted, where)) {
+        if (usable(cell, where) && !doses.waterChange(cell, counted, size(line), where)) {
             boolean amountFirst = !cell.shown().isBlank()
                     && !Character.isLetter(cell.shown().strip().charAt(0));
             notes.read(cell, (amountFirst ? "wc " : "") + cell.shown(), where);
         }
+    }
+
+    /** The litres of the whole tank, in a column of their own. */
+    private OptionalDouble size(Line line) {
+        return shape.fields().stream()
+                .filter(f -> f.role() == Role.IGNORED && context.words().tankSize(f.header()))
+                .filter(f -> context.words().volume(f.header()).map(v -> v == VolumeUnit.LITRE).orElse(false))
+                .flatMap(f -> line.at(f.column()).stream())
+                .map(context.words()::number)
+                .filter(n -> n.isPresent() && n.getAsDouble() > 0)
+                .findFirst()
+                .orElse(OptionalDouble.empty());
     }
 
     private void note(Field field, Cell cell, Where where) {

@@ -2,10 +2,13 @@ package soundings.layout;
 
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import soundings.chemistry.Names;
 import soundings.wording.DatesInText;
@@ -16,6 +19,7 @@ import soundings.wording.WrittenDate;
  *
  * @param subject a test, doses, water changes; unknown when nothing is said
  * @param month the month its day numbers belong to
+ * @param banners the months that stand alone in lines between the rows, {@code June 2026}, by the line's row
  * @param year the year its dates without one belong to
  * @param day the day its rows belong to where they have none of their own
  * @param laboratory whether its results come from one
@@ -23,10 +27,12 @@ import soundings.wording.WrittenDate;
 record Topic(
         Label subject,
         Optional<YearMonth> month,
+        Map<Integer, YearMonth> banners,
         OptionalInt year,
         Optional<WrittenDate> day,
         boolean laboratory,
         String name) {
+    private static final Pattern PARTS = Pattern.compile("\\s+[-–—]\\s+|[:,(|)]");
     private static final Set<String> LABORATORY = Set.of(
             "lab", "labs", "laboratory", "laboratories", "labor", "laborwerte", "laboratoire", "laboratorio", "icp");
     /** Titles of tables that hold no water of a tank. */
@@ -60,14 +66,43 @@ record Topic(
         java.util.Collections.reverse(texts);
         texts.add(table.area().sheet());
         Optional<YearMonth> month =
-                texts.stream().flatMap(t -> words.month(t).stream()).findFirst();
+                texts.stream().flatMap(t -> month(t, words).stream()).findFirst();
+        OptionalInt year = year(texts, month, words);
         return new Topic(
                 subject(texts, words),
                 month,
-                year(texts, month, words),
+                banners(table, year, words),
+                year,
                 day(table, texts, words),
                 texts.stream().anyMatch(Topic::laboratory),
                 String.join(" · ", table.titleTexts()));
+    }
+
+    /** The month that a text, or one of its parts, is: {@code Lagoon: August 2026}. */
+    private static Optional<YearMonth> month(String text, Words words) {
+        return words.month(text)
+                .or(() -> PARTS.splitAsStream(text).flatMap(p -> words.month(p.strip()).stream()).findFirst());
+    }
+
+    /** Whether numbers alone may be days of a month. */
+    boolean daysCount() {
+        return month.isPresent() || !banners.isEmpty();
+    }
+
+    /** A month without a year follows the one above it, or is of the year in the title. */
+    private static Map<Integer, YearMonth> banners(Table table, OptionalInt titled, Words words) {
+        Map<Integer, YearMonth> banners = new LinkedHashMap<>();
+        Optional<YearMonth> last = Optional.empty();
+        for (Line line : table.body()) {
+            Optional<Integer> named = line.cells().size() == 1 ? words.monthNamed(line.cells().get(0)) : Optional.empty();
+            Optional<YearMonth> above = last;
+            Optional<YearMonth> month = named.flatMap(n -> words.month(line.cells().get(0).shown())
+                    .or(() -> above.map(a -> YearMonth.of(a.getYear() + (n < a.getMonthValue() ? 1 : 0), n)))
+                    .or(() -> titled.isPresent() ? Optional.of(YearMonth.of(titled.getAsInt(), n)) : Optional.empty()));
+            month.ifPresent(m -> banners.put(line.row(), m));
+            last = month.isPresent() ? month : last;
+        }
+        return banners;
     }
 
     static boolean laboratory(String word) {
@@ -83,10 +118,11 @@ record Topic(
         if (texts.stream().anyMatch(t -> says(t, OTHER_WATER))) {
             return Optional.empty();
         }
-        List<WrittenDate> above = table.titles().stream()
-                .flatMap(l -> l.cells().stream())
-                .flatMap(c -> words.day(c).stream())
+        List<Line> said = table.titles().stream()
+                .filter(l -> words.label(l.cells().get(0)).role().dates())
                 .toList();
+        List<WrittenDate> above = (said.isEmpty() ? table.titles() : said)
+                .stream().flatMap(l -> l.cells().stream()).flatMap(c -> words.day(c).stream()).toList();
         List<WrittenDate> all = above.isEmpty()
                 ? DatesInText.only(table.area().sheet()).stream().toList()
                 : above;

@@ -72,6 +72,12 @@ final class Words {
         return this;
     }
 
+    /** The same, for a log whose headings name these tanks. */
+    Words knowing(Tanks met) {
+        List<Named> named = met.all().stream().map(t -> new Named(t, List.of())).toList();
+        return new Words(vocabulary.with(List.of(), named), met).withMonths(sheetMonths);
+    }
+
     /** Names met in the log, which running text may use as well. */
     void learn(List<Named> additives, List<Named> named) {
         running = vocabulary.with(additives, named);
@@ -195,6 +201,21 @@ final class Words {
                 .or(() -> Optional.ofNullable(sheetMonths.get(text)));
     }
 
+    /** The month that a text names and nothing else, 1 to 12, whether or not it says the year. */
+    Optional<Integer> monthNamed(Cell cell) {
+        return cell.value() instanceof Value.Text text ? Dates.month(text.text()).map(m -> m.month()) : Optional.empty();
+    }
+
+    /** Whether a label names the size of a tank: {@code Volume}, {@code Tank litres}. */
+    boolean tankSize(String text) {
+        return vocabulary.tankSize(text.replaceFirst("\\s*[:=]\\s*$", ""));
+    }
+
+    /** Whether a word of a title means this: {@code tank}, {@code general}, {@code kept}, {@code sentence}. */
+    boolean titleWord(String word, String means) {
+        return vocabulary.titleWord(word).filter(means::equals).isPresent();
+    }
+
     boolean monthName(String word) {
         return Dates.month(word).isPresent();
     }
@@ -282,6 +303,11 @@ final class Words {
                         .map(VolumeUnit::litres)
                         .map(l -> l.orElse(Double.NaN) * 1000)
                         .orElse(Double.NaN);
+    }
+
+    /** Whether a unit counts what is put in: no result is told in it. */
+    boolean millilitres(String unit) {
+        return VolumeUnit.of(unit).filter(v -> v == VolumeUnit.MILLILITRE).isPresent();
     }
 
     /** Whether a word of a heading says nothing of what stands below. */

@@ -72,6 +72,7 @@ public final class DatesInText {
                 ? Optional.empty()
                 : Dates.read(bare)
                         .filter(d -> d.sure() >= SURE && !d.days().isEmpty())
+                        .filter(d -> d.origin() != WrittenDate.Origin.SERIAL)
                         .filter(d ->
                                 d.days().stream().allMatch(day -> day.year().isPresent()));
     }

@@ -2,6 +2,7 @@ package soundings.wording;
 
 import java.util.Optional;
 import java.util.Set;
+import soundings.chemistry.Alias;
 
 /**
  * The name of what is dosed, as it stands in a sentence: a known additive's, a test's, or one with a word such as {@code solution}
@@ -72,6 +73,7 @@ record DoseName(int from, int to, String text, boolean known, boolean test) {
     private static boolean noun(Clauses text, int i) {
         String word = i < text.size() ? text.tokens.get(i).text() : "";
         return text.dosing(i, "name")
+                || text.vocabulary.find(Alias.Kind.DOSE, word).filter("solution"::equals).isPresent()
                 || ENDINGS.stream().anyMatch(e -> word.endsWith(e) && word.length() > e.length() + 1);
     }
 

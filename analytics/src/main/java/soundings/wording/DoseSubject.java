@@ -93,6 +93,7 @@ public record DoseSubject(String parameter, boolean general) {
 
     private static boolean noun(Token token, Vocabulary vocabulary) {
         return DoseName.ENDINGS.contains(token.text())
+                || vocabulary.find(Alias.Kind.DOSE, token.text()).filter("solution"::equals).isPresent()
                 || vocabulary
                         .find(Alias.Kind.DOSING, token.text())
                         .filter(m -> m.equals("name") || m.equals("pump"))

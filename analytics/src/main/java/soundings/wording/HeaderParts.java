@@ -98,6 +98,7 @@ final class HeaderParts {
     final List<Names.Match> additives;
     final List<Names.Match> tanks;
     final Optional<Names.Match> change;
+    private final boolean solution;
     final Optional<Rate> rate;
     private final BitSet rateTokens = new BitSet();
 
@@ -115,6 +116,9 @@ final class HeaderParts {
                 .toList();
         additives = Names.all(tokens, vocabulary::findAdditive);
         tanks = Names.all(tokens, vocabulary::findTank);
+        solution = !tests.isEmpty()
+                && Names.all(tokens, k -> vocabulary.find(Alias.Kind.DOSE, k)).stream()
+                        .anyMatch(d -> d.means().equals("solution"));
         change = change(vocabulary);
         rate = findRate();
     }
@@ -156,6 +160,11 @@ final class HeaderParts {
             }
         }
         return Optional.empty();
+    }
+
+    /** {@code Alk solution}: what is dosed, not what is tested. */
+    boolean solution() {
+        return solution;
     }
 
     boolean doseWord() {

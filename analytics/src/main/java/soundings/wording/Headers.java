@@ -101,7 +101,10 @@ public final class Headers {
                     dose(parts, additive, 1, 0.8, "a dose is named, how often is not"),
                     oneOff(parts, additive, 0.5, "a dose is named, how often is not"));
         }
-        return ml && !additive.isEmpty() || known ? eitherDose(parts, additive, known) : List.of();
+        boolean solution = parts.solution() && !additive.isEmpty();
+        return ml && !additive.isEmpty() || known || solution
+                ? eitherDose(parts, additive, known || solution)
+                : List.of();
     }
 
     private static List<HeaderMeaning> eitherDose(HeaderParts parts, String additive, boolean known) {
@@ -169,7 +172,7 @@ public final class Headers {
     /** The header speaks of doses, changes, targets or averages of the test, not of its results. */
     private static boolean otherUse(HeaderParts parts, Names.Match name) {
         boolean derived = parts.derived.stream().anyMatch(d -> !name.covers(d.from()));
-        return derived || parts.rate.isPresent() || parts.doseWord() || parts.byHand() || parts.change.isPresent();
+        return derived || parts.solution() || parts.rate.isPresent() || parts.doseWord() || parts.byHand() || parts.change.isPresent();
     }
 
     private static List<HeaderMeaning> roles(HeaderParts parts) {

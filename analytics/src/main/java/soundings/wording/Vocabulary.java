@@ -169,6 +169,17 @@ public final class Vocabulary {
         return kind == Alias.Kind.NOTHING ? Plain.of(text).strip() : key(text);
     }
 
+    /** Whether a label names the size of a tank. */
+    public boolean tankSize(String text) {
+        return find(Alias.Kind.TITLE, key(text)).filter("size"::equals).isPresent()
+                || find(Alias.Kind.ROLE, key(text)).filter("size"::equals).isPresent();
+    }
+
+    /** What a word of a title means. */
+    public Optional<String> titleWord(String word) {
+        return find(Alias.Kind.TITLE, key(word));
+    }
+
     /** The words of a name with one space between them, signs left out. */
     static String key(String text) {
         StringBuilder key = new StringBuilder();

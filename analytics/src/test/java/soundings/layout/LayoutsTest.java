@@ -44,7 +44,7 @@ class LayoutsTest {
     void a_title_a_blank_band_and_a_unit_row_stand_above_the_table() {
         Log log = read(sheet(
                 "Log",
-                row("Lagoon tank: water tests"),
+                row("Lagoon: water tests"),
                 row(),
                 row("", "Day", "Alkalinity", "Phosphate"),
                 row("", "", "meq/L", "ppb"),
