@@ -98,7 +98,9 @@ final class Interpretation {
                 .flatMap(s -> s.fields().stream())
                 .filter(f -> f.label().tank().isEmpty())
                 .flatMap(f -> f.labels().stream())
-                .anyMatch(c -> met.findNamed(c.shown()).filter(t -> !met.setUp().contains(t)).isPresent());
+                .anyMatch(c -> met.findNamed(c.shown())
+                        .filter(t -> !met.setUp().contains(t))
+                        .isPresent());
     }
 
     private Context context(Tanks tanks, DateOrders orders) {

@@ -48,7 +48,8 @@ final class Notes {
         this.results = results;
         this.doses = doses;
         this.doubts = new DoseDoubts(ledger);
-        this.present = new PresentDose(ledger, name -> DoseSubject.of(name, context.words().running()));
+        this.present = new PresentDose(
+                ledger, name -> DoseSubject.of(name, context.words().running()));
     }
 
     void read(Cell cell, Where where) {
@@ -121,8 +122,9 @@ final class Notes {
     }
 
     private boolean rate(Said.Rate rate, Where where, AsWritten at) {
-        LocalDate from =
-                rate.from().flatMap(d -> near(d, where.date())).orElse(where.date().plusDays(rate.daysLater()));
+        LocalDate from = rate.from()
+                .flatMap(d -> near(d, where.date()))
+                .orElse(where.date().plusDays(rate.daysLater()));
         Optional<String> additive = named(rate.additive());
         if (rate.relative()) {
             return relative(rate, additive.orElse(""), where, from, at);
@@ -145,27 +147,42 @@ final class Notes {
     private boolean relative(Said.Rate rate, String additive, Where where, LocalDate from, AsWritten at) {
         Optional<DoseRate> before = present.of(additive, where.tank(), from);
         Optional<DoseRate> running = before.filter(d -> d.mlPerDay() > 0);
-        Optional<Double> ml =
-                switch (rate.told()) {
-                    case STEP -> running.map(DoseRate::mlPerDay)
-                            .filter(d -> Math.abs(rate.mlPerDay()) <= LARGEST_STEP * d)
-                            .map(d -> d + rate.mlPerDay());
-                    case AGAIN -> before.filter(d -> d.mlPerDay() == 0).flatMap(d -> lastRunning(additive, where, from));
-                    default -> rate.mlPerDay() == 1
-                            ? lastRunning(additive, where, from)
-                            : running.map(d -> d.mlPerDay() * rate.mlPerDay());
-                };
+        Optional<Double> ml = switch (rate.told()) {
+            case STEP ->
+                running.map(DoseRate::mlPerDay)
+                        .filter(d -> Math.abs(rate.mlPerDay()) <= LARGEST_STEP * d)
+                        .map(d -> d + rate.mlPerDay());
+            case EITHER ->
+                running.isPresent()
+                        ? running.map(DoseRate::mlPerDay).flatMap(d -> either(d, rate.mlPerDay()))
+                        : Optional.of(Math.abs(rate.mlPerDay()));
+            case AGAIN -> before.filter(d -> d.mlPerDay() == 0).flatMap(d -> lastRunning(additive, where, from));
+            default ->
+                rate.mlPerDay() == 1
+                        ? lastRunning(additive, where, from)
+                        : running.map(d -> d.mlPerDay() * rate.mlPerDay());
+        };
         String subject = DoseSubject.key(additive, context.words().running());
-        ml.filter(m -> doubts.none(before.get(), subject))
+        ml.filter(m -> before.isEmpty() || doubts.none(before.get(), subject))
                 .ifPresentOrElse(
                         m -> ledger.entry(new DoseRate(
-                                where.tank(), from, before.get().additive(), Math.round(m * 1e6) / 1e6, at)),
+                                where.tank(),
+                                from,
+                                before.map(DoseRate::additive).orElse(additive),
+                                Math.round(m * 1e6) / 1e6,
+                                at)),
                         () -> {
                             doubts.add(where.tank(), Set.of(subject));
                             ledger.issue(
                                     new UnreadText(at, "a dose told by the one before, which is not known for sure"));
                         });
         return true;
+    }
+
+    /** The new dose where it lies on the side of the old one that was told; a step would be more than the whole, or half, of that. */
+    private static Optional<Double> either(double old, double turned) {
+        boolean fits = turned > 0 ? turned > old : -turned < old && -turned > LARGEST_STEP * old;
+        return fits ? Optional.of(Math.abs(turned)) : Optional.empty();
     }
 
     private Optional<Double> lastRunning(String additive, Where where, LocalDate from) {

@@ -41,14 +41,17 @@ final class Owner {
     }
 
     private static boolean holdsLog(List<Shape> sheet) {
-        return sheet.stream().anyMatch(s -> s.dated() && s.fields().stream().anyMatch(f -> f.role().gives()));
+        return sheet.stream()
+                .anyMatch(s ->
+                        s.dated() && s.fields().stream().anyMatch(f -> f.role().gives()));
     }
 
     /** Whether a sheet says in its title or by its name whose water it is about. */
     private boolean entitled(List<Shape> sheet) {
         return sheet.stream()
                 .map(Shape::table)
-                .anyMatch(t -> titles.name(t.titles(), true).isPresent() || !titles.general(t.area().sheet()));
+                .anyMatch(t -> titles.name(t.titles(), true).isPresent()
+                        || !titles.general(t.area().sheet()));
     }
 
     String of(Table table, boolean shared) {
@@ -57,7 +60,9 @@ final class Owner {
                 .or(() -> tanks.findKnown(sheet))
                 .or(() -> tanks.findIn(sheet))
                 .or(() -> sheets == 1 || titles.general(sheet) ? only() : Optional.empty())
-                .or(() -> titles.general(sheet) || !titles.nameLike(sheet) ? Optional.empty() : Optional.of(titles.unlogged(sheet)))
+                .or(() -> titles.general(sheet) || !titles.nameLike(sheet)
+                        ? Optional.empty()
+                        : Optional.of(titles.unlogged(sheet)))
                 .or(this::only)
                 .or(() -> described)
                 .orElseGet(() -> stem(file));

@@ -39,8 +39,9 @@ final class PresentDose {
                 .toList();
         String name = Names.fold(additive);
         DoseSubject subject = subjects.apply(additive);
-        List<DoseRate> named =
-                inTank.stream().filter(d -> Names.fold(d.additive()).equals(name)).toList();
+        List<DoseRate> named = inTank.stream()
+                .filter(d -> Names.fold(d.additive()).equals(name))
+                .toList();
         if (subject.parameter().isEmpty()) {
             return named;
         }
@@ -55,7 +56,8 @@ final class PresentDose {
         if (!subject.general()) {
             particular.add(name);
         }
-        boolean general = same.stream().anyMatch(d -> subjects.apply(d.additive()).general());
+        boolean general =
+                same.stream().anyMatch(d -> subjects.apply(d.additive()).general());
         return particular.size() <= 1 ? same : general || subject.general() ? List.of() : named;
     }
 }

@@ -235,7 +235,8 @@ final class TableReading {
         Label label = context.words().inCompany(name);
         if (!name.isEmpty() && context.words().rated(unit)) {
             dosed(cell, context.words().additiveName(name), unit, where);
-        } else if (!name.isEmpty() && (context.words().putIn(cell) || context.words().millilitres(unit))) {
+        } else if (!name.isEmpty()
+                && (context.words().putIn(cell) || context.words().millilitres(unit))) {
             listed(cell, context.words().additiveName(name), where);
         } else if (label.parameter().isPresent()) {
             Results.Test test = new Results.Test(
@@ -247,8 +248,7 @@ final class TableReading {
         } else if (label.role() == Role.DOSE && usable(cell, where)) {
             doses.dose(cell, label, label.name(), where, Optional.empty());
         } else if (label.role() == Role.WATER_CHANGE && usable(cell, where)) {
-            doses.waterChange(
-                    cell, context.words().volume(unit).orElse(label.volume()), where);
+            doses.waterChange(cell, context.words().volume(unit).orElse(label.volume()), where);
         } else if (label.role() == Role.NOTE && usable(cell, where)) {
             notes.read(cell, where);
         }
@@ -320,7 +320,10 @@ final class TableReading {
     private OptionalDouble size(Line line) {
         return shape.fields().stream()
                 .filter(f -> f.role() == Role.IGNORED && context.words().tankSize(f.header()))
-                .filter(f -> context.words().volume(f.header()).map(v -> v == VolumeUnit.LITRE).orElse(false))
+                .filter(f -> context.words()
+                        .volume(f.header())
+                        .map(v -> v == VolumeUnit.LITRE)
+                        .orElse(false))
                 .flatMap(f -> line.at(f.column()).stream())
                 .map(context.words()::number)
                 .filter(n -> n.isPresent() && n.getAsDouble() > 0)

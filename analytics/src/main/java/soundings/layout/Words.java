@@ -203,7 +203,9 @@ final class Words {
 
     /** The month that a text names and nothing else, 1 to 12, whether or not it says the year. */
     Optional<Integer> monthNamed(Cell cell) {
-        return cell.value() instanceof Value.Text text ? Dates.month(text.text()).map(m -> m.month()) : Optional.empty();
+        return cell.value() instanceof Value.Text text
+                ? Dates.month(text.text()).map(m -> m.month())
+                : Optional.empty();
     }
 
     /** Whether a label names the size of a tank: {@code Volume}, {@code Tank litres}. */

@@ -67,6 +67,7 @@ final class ChangePhrase {
     /** Between an amount and the water: {@code 10 % of the tank}, {@code 10 % d'eau}. */
     private static final Set<String> OF =
             Set.of("of", "the", "a", "tank", "d", "de", "l", "la", "'", "des", "vom", "van", "het", "del");
+
     private static final Set<String> TAKING = Set.of("siphoned", "drained", "took", "removed", "drew");
 
     private ChangePhrase() {}
@@ -111,23 +112,23 @@ final class ChangePhrase {
     }
 
     /** An amount and its unit, and the token behind. */
-    private record Measure(Amount amount, VolumeUnit unit, int end) {}
+    private record Measure(Amount amount, VolumeUnit unit, int end, boolean bucket) {}
 
     private static Optional<Measure> measure(Clauses text, int i) {
         if (i >= text.size() || text.stop(i)) {
             return Optional.empty();
         }
-        Optional<Measure> carried =
-                Containers.at(text, i).map(c -> new Measure(new Amount.Exact(c.number()), c.unit(), c.end()));
-        return carried.or(() -> AmountScan.inText(
-                        text.plain, text.tokens.get(i).from(), text.mark)
+        Optional<Measure> carried = Containers.at(text, i)
+                .map(c -> new Measure(new Amount.Exact(c.number()), c.unit(), c.end(), c.bucket()));
+        return carried.or(() -> AmountScan.inText(text.plain, text.tokens.get(i).from(), text.mark)
                 .map(f -> {
                     int behind = text.tokenAt(f.end(), i);
                     Optional<Clauses.Volume> unit = text.volumeWords(behind);
                     return new Measure(
                             f.amount().amount(),
                             unit.map(Clauses.Volume::unit).orElse(VolumeUnit.UNWRITTEN),
-                            unit.map(Clauses.Volume::end).orElse(behind));
+                            unit.map(Clauses.Volume::end).orElse(behind),
+                            unit.filter(u -> u.unit() == VolumeUnit.BUCKET).isPresent());
                 }));
     }
 
@@ -141,9 +142,7 @@ final class ChangePhrase {
                 return finish(text, word.map(Names.Match::to).orElse(changed(text, behind) ? behind + 1 : at), m, 0.95);
             }
             int end = means(text, at, "noun") ? at + 1 : m.end();
-            return m.unit() == VolumeUnit.BUCKET && text.stop(end)
-                    ? finish(text, end, m, 0.5)
-                    : Optional.empty();
+            return m.bucket() && text.stop(end) ? finish(text, end, m, 0.5) : Optional.empty();
         });
     }
 
@@ -160,7 +159,7 @@ final class ChangePhrase {
     /** {@code WC % 10}: the sign stands before. */
     private static Measure percentBefore(Measure measure, boolean percent) {
         boolean takes = percent && measure.unit() == VolumeUnit.UNWRITTEN;
-        return takes ? new Measure(measure.amount(), VolumeUnit.PERCENT, measure.end()) : measure;
+        return takes ? new Measure(measure.amount(), VolumeUnit.PERCENT, measure.end(), false) : measure;
     }
 
     private static Optional<Clauses.Found> verbFirst(Clauses text, int i) {

@@ -1,5 +1,6 @@
 package soundings.wording;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -54,11 +55,16 @@ final class DoseClause {
         TIMES
     }
 
+    private static final Set<Word> SETS = EnumSet.of(Word.TO, Word.ON, Word.FROM, Word.STILL, Word.LIST);
+
     private final Clauses text;
     private final int end;
     private int at;
     private final EnumSet<Word> words = EnumSet.noneOf(Word.class);
     private Optional<DoseName> name = Optional.empty();
+    /** Names joined to the first; only what ended may be told of several. */
+    private final List<DoseName> others = new ArrayList<>();
+
     private OptionalDouble ml = OptionalDouble.empty();
     private OptionalDouble percent = OptionalDouble.empty();
     private Optional<Rate.Period> period = Optional.empty();
@@ -67,6 +73,7 @@ final class DoseClause {
     private int sign;
     /** What stands right before the amount or the share. */
     private Optional<Word> before = Optional.empty();
+
     private boolean old;
     private boolean commaBefore;
 
@@ -79,7 +86,8 @@ final class DoseClause {
     static Optional<Clauses.Found> at(Clauses text, int start) {
         int[] ends = ends(text, start);
         for (int i = ends.length - 1; i >= 0; i--) {
-            Optional<Clauses.Found> found = ends[i] < 0 ? Optional.empty() : new DoseClause(text, start, ends[i]).read();
+            Optional<Clauses.Found> found =
+                    ends[i] < 0 ? Optional.empty() : new DoseClause(text, start, ends[i]).read();
             if (found.isPresent()) {
                 return found;
             }
@@ -108,7 +116,14 @@ final class DoseClause {
                 return Optional.empty();
             }
         }
-        return name.isEmpty() ? Optional.empty() : said().map(s -> new Clauses.Found(end, 0.9, List.of(s)));
+        return name.isEmpty() ? Optional.empty() : said().flatMap(this::ofAll);
+    }
+
+    private Optional<Clauses.Found> ofAll(Said first) {
+        List<Said> all = new ArrayList<>(List.of(first));
+        others.forEach(n -> all.add(first.match(t -> t, r -> r.of(n.text()), o -> o, c -> c, r -> r)));
+        boolean several = others.isEmpty() || ended() && others.stream().allMatch(DoseName::known);
+        return several ? Optional.of(new Clauses.Found(end, 0.9, all)) : Optional.empty();
     }
 
     /** Passes one word, name or amount; false where it is none of a dose's, or one too many. */
@@ -117,8 +132,9 @@ final class DoseClause {
     }
 
     private boolean date() {
-        Optional<RatePhrase.Start> found =
-                text.dosing(at, "fill") ? Optional.empty() : RatePhrase.start(text, at).filter(s -> s.end() <= end);
+        Optional<RatePhrase.Start> found = text.dosing(at, "fill")
+                ? Optional.empty()
+                : RatePhrase.start(text, at).filter(s -> s.end() <= end);
         boolean takes = found.isPresent() && day.isEmpty() && found.get().date().isPresent();
         if (takes) {
             day = found;
@@ -133,11 +149,15 @@ final class DoseClause {
         int product = product(from);
         int number = product > from ? product : from;
         boolean volume = text.value(number).isPresent()
-                && text.volume(number + 1).filter(v -> v == VolumeUnit.MILLILITRE || v == VolumeUnit.LITRE).isPresent();
+                && text.volume(number + 1)
+                        .filter(v -> v == VolumeUnit.MILLILITRE || v == VolumeUnit.LITRE)
+                        .isPresent();
         if (!volume || ml.isPresent() || percent.isPresent()) {
             return false;
         }
-        double each = text.volume(number + 1).get().litres().orElse(0) * 1000 * text.value(number).getAsDouble();
+        double each = text.volume(number + 1).get().litres().orElse(0)
+                * 1000
+                * text.value(number).getAsDouble();
         ml = OptionalDouble.of(each * (product > from ? text.value(from).orElse(1) : 1));
         sign = !signed ? 0 : text.is(at, "+") ? 1 : -1;
         at = number + 2;
@@ -177,7 +197,8 @@ final class DoseClause {
         boolean close = text.is(i, "-")
                 && text.number(i + 1)
                 && text.tokens.get(i).to() == text.tokens.get(i + 1).from();
-        return close && (i == 0 || text.tokens.get(i - 1).to() < text.tokens.get(i).from());
+        return close
+                && (i == 0 || text.tokens.get(i - 1).to() < text.tokens.get(i).from());
     }
 
     private boolean share() {
@@ -196,7 +217,8 @@ final class DoseClause {
         if (!text.number(at) || old || ml.isPresent()) {
             return false;
         }
-        boolean unit = text.volume(at + 1).filter(v -> v == VolumeUnit.MILLILITRE).isPresent();
+        boolean unit =
+                text.volume(at + 1).filter(v -> v == VolumeUnit.MILLILITRE).isPresent();
         int behind = unit ? at + 2 : at + 1;
         int arrow = text.is(behind, "-") ? behind + 1 : behind;
         boolean pointed = text.in(arrow, ARROW_HEADS);
@@ -219,10 +241,16 @@ final class DoseClause {
 
     private boolean named() {
         Optional<DoseName> found = DoseName.at(text, at).filter(n -> n.to() <= end);
-        if (found.isEmpty() || name.isPresent()) {
+        boolean joined = name.isPresent() && (text.and(at - 1) || text.is(at - 1, ","));
+        if (found.isEmpty() || name.isPresent() && !joined) {
             return false;
         }
-        name = found;
+        if (joined) {
+            others.add(found.get());
+        } else {
+            name = found;
+        }
+        before = ml.isEmpty() && percent.isEmpty() ? Optional.of(Word.NAME) : before;
         at = found.get().to();
         return true;
     }
@@ -240,9 +268,11 @@ final class DoseClause {
 
     private boolean mark() {
         boolean comma = text.is(at, ",");
-        boolean mark = comma || text.in(at, Set.of(":", "=", "'", "•")) || text.is(at, "-") && !minus(at);
+        boolean joint = name.isPresent() && text.and(at) && ml.isEmpty();
+        boolean mark = comma || joint || text.in(at, Set.of(":", "=", "'", "•")) || text.is(at, "-") && !minus(at);
         commaBefore |= comma && ml.isEmpty();
-        if (text.is(at, ":") && before.filter(w -> w == Word.MORE || w == Word.LESS).isPresent()) {
+        if (text.is(at, ":")
+                && before.filter(w -> w == Word.MORE || w == Word.LESS).isPresent()) {
             words.removeAll(EnumSet.of(Word.MORE, Word.LESS));
         }
         before = comma || text.is(at, ":") || text.is(at, "=") ? Optional.of(Word.TO) : before;
@@ -264,6 +294,10 @@ final class DoseClause {
             return Optional.empty();
         }
         if (!daily) {
+            boolean turned = direction() != 0 && step() || has(Word.LESS);
+            if (turned && !has(Word.ONCE) && sign == 0) {
+                return step(amount);
+            }
             return has(Word.ONCE) && direction() == 0 && day.isEmpty() && !has(Word.ON) && shift() == 0
                     ? Optional.of(new Said.OneOff(name.get().text(), ml.getAsDouble()))
                     : Optional.empty();
@@ -276,12 +310,9 @@ final class DoseClause {
 
     /** Whether the amount is what was added to the dose before, or taken from it. */
     private boolean step() {
-        boolean right = before.filter(w -> w == Word.BY || w == Word.UP || w == Word.DOWN).isPresent();
-        return sign != 0
-                || has(Word.MORE)
-                || has(Word.LESS)
-                || has(Word.TAKE)
-                || direction() != 0 && right && !old;
+        boolean right = before.filter(w -> w == Word.BY || w == Word.UP || w == Word.DOWN)
+                .isPresent();
+        return sign != 0 || has(Word.MORE) || has(Word.LESS) || has(Word.TAKE) || direction() != 0 && right && !old;
     }
 
     private Optional<Said> step(double amount) {
@@ -296,7 +327,10 @@ final class DoseClause {
         boolean clear = direction() == 0
                 || old
                 || commaBefore
-                || before.filter(w -> w != Word.FILL && w != Word.PUMP && w != Word.NAME).isPresent();
+                || before.filter(SETS::contains).isPresent();
+        if (!clear && before.filter(w -> w == Word.NAME).isPresent()) {
+            return rate(direction() * amount, Said.Rate.Told.EITHER);
+        }
         return clear
                 ? rate(amount, has(Word.STILL) && direction() == 0 ? Said.Rate.Told.STILL : Said.Rate.Told.A_DAY)
                 : Optional.empty();
@@ -327,7 +361,10 @@ final class DoseClause {
             return surely && only ? rate(0, Said.Rate.Told.A_DAY) : Optional.empty();
         }
         if (times().isPresent()) {
-            return !has(Word.ON) && !has(Word.SAME) && !has(Word.UP) ? rate(times().getAsDouble(), Said.Rate.Told.TIMES) : Optional.empty();
+            boolean dose = has(Word.PUMP) || !name.get().nutrient();
+            return dose && !has(Word.ON) && !has(Word.SAME) && !has(Word.UP)
+                    ? rate(times().getAsDouble(), Said.Rate.Told.TIMES)
+                    : Optional.empty();
         }
         return direction() != 0 || !has(Word.ON) && !has(Word.SAME)
                 ? Optional.empty()
@@ -354,7 +391,9 @@ final class DoseClause {
     private OptionalDouble times() {
         return has(Word.HALF)
                 ? OptionalDouble.of(0.5)
-                : has(Word.DOUBLE) ? OptionalDouble.of(2) : has(Word.TRIPLE) ? OptionalDouble.of(3) : OptionalDouble.empty();
+                : has(Word.DOUBLE)
+                        ? OptionalDouble.of(2)
+                        : has(Word.TRIPLE) ? OptionalDouble.of(3) : OptionalDouble.empty();
     }
 
     /** Days from the day of the text to the one the dose begins on. */
@@ -363,7 +402,6 @@ final class DoseClause {
     }
 
     private Optional<Said> rate(double ml, Said.Rate.Told told) {
-        return Optional.of(new Said.Rate(
-                name.get().text(), ml, day.flatMap(RatePhrase.Start::date), told, shift()));
+        return Optional.of(new Said.Rate(name.get().text(), ml, day.flatMap(RatePhrase.Start::date), told, shift()));
     }
 }

@@ -63,7 +63,12 @@ final class DoseList {
         Optional<Rate.Period> often = RatePhrase.often(text, last.end());
         double perDay = often.map(Rate.Period::perDay).orElse(daily ? 1.0 : Double.NaN);
         int end = often.map(Rate.Period::end).orElse(last.end());
-        boolean even = items.stream().limit(items.size() - 1L).map(Item::unit).distinct().count() == 1;
+        boolean even = items.stream()
+                        .limit(items.size() - 1L)
+                        .map(Item::unit)
+                        .distinct()
+                        .count()
+                == 1;
         boolean over = text.stop(end) || text.and(end);
         return last.unit().isEmpty() || Double.isNaN(perDay) || !even || !over
                 ? Optional.empty()

@@ -12,9 +12,11 @@ import soundings.chemistry.Alias;
  * @param text the keeper's own name for it where known, else as written
  * @param known whether every word of it is known
  * @param test whether it is the bare name of a test, which may speak of a result as well
+ * @param nutrient whether it is the name of one that may double or halve within days
  */
-record DoseName(int from, int to, String text, boolean known, boolean test) {
+record DoseName(int from, int to, String text, boolean known, boolean test, boolean nutrient) {
     private static final int LONGEST = 5;
+    private static final Set<String> NUTRIENTS = Set.of("nitrate", "nitrite", "phosphate", "ammonia", "silicate");
     static final Set<String> ENDINGS = Set.of("losung", "oplossing", "mischung");
 
     /** The name that begins here. */
@@ -35,13 +37,14 @@ record DoseName(int from, int to, String text, boolean known, boolean test) {
 
     private static DoseName of(Clauses text, int from, int to, int end, boolean known) {
         Optional<Names.Match> additive = text.additive(from).filter(m -> m.to() == to);
-        boolean test = text.test(from).filter(m -> m.to() == to).isPresent();
+        Optional<Names.Match> test = text.test(from).filter(m -> m.to() == to);
         return new DoseName(
                 from,
                 end,
                 additive.map(Names.Match::means).orElse(text.written(from, to)),
                 known || additive.isPresent(),
-                test);
+                test.isPresent(),
+                test.filter(m -> NUTRIENTS.contains(m.means())).isPresent());
     }
 
     /** An additive's or a test's name, where no word of dosing that begins here is longer. */
@@ -56,7 +59,11 @@ record DoseName(int from, int to, String text, boolean known, boolean test) {
         }
         boolean free = text.dosing(i).isEmpty() || text.dosing(i, "name");
         return named(text, i).isPresent()
-                || RatePhrase.often(text, i).isEmpty() && text.tokens.get(i).word() && free && text.volume(i).isEmpty()
+                || RatePhrase.often(text, i).isEmpty()
+                        && RatePhrase.start(text, i).isEmpty()
+                        && text.tokens.get(i).word()
+                        && free
+                        && text.volume(i).isEmpty()
                 || joint(text, i);
     }
 
@@ -73,7 +80,10 @@ record DoseName(int from, int to, String text, boolean known, boolean test) {
     private static boolean noun(Clauses text, int i) {
         String word = i < text.size() ? text.tokens.get(i).text() : "";
         return text.dosing(i, "name")
-                || text.vocabulary.find(Alias.Kind.DOSE, word).filter("solution"::equals).isPresent()
+                || text.vocabulary
+                        .find(Alias.Kind.DOSE, word)
+                        .filter("solution"::equals)
+                        .isPresent()
                 || ENDINGS.stream().anyMatch(e -> word.endsWith(e) && word.length() > e.length() + 1);
     }
 
@@ -82,7 +92,10 @@ record DoseName(int from, int to, String text, boolean known, boolean test) {
         boolean strange = DosePhrase.otherThing(text, from, to);
         for (int i = from; i < to; i++) {
             boolean word = named(text, i).isEmpty() && !noun(text, i) && !joint(text, i);
-            strange |= word && (Hedges.word(text, i) || text.in(i, DosePhrase.NOT_A_NAME) || TestPhrase.saysTest(text.tokens.get(i).text()));
+            strange |= word
+                    && (Hedges.ahead(text, i)
+                            || text.in(i, DosePhrase.NOT_A_NAME)
+                            || TestPhrase.saysTest(text.tokens.get(i).text()));
         }
         return strange;
     }

@@ -19,7 +19,8 @@ public record DoseSubject(String parameter, boolean general) {
     /** Stands for every additive. */
     public static final String ANY = "";
 
-    private static final Set<String> ENDS = Set.of("pump", "list", "half", "double", "triple", "stop", "none", "on", "same");
+    private static final Set<String> ENDS =
+            Set.of("pump", "list", "half", "double", "triple", "stop", "none", "on", "same");
     private static final Set<String> TURNS = Set.of("up", "down", "more", "less", "off");
 
     /** What comes along in a salt of something else: calcium chloride is dosed for its calcium. */
@@ -46,9 +47,7 @@ public record DoseSubject(String parameter, boolean general) {
             int at = i;
             general &= tests.stream().anyMatch(m -> m.covers(at)) || noun(words.get(i), vocabulary);
         }
-        return parameters.size() == 1
-                ? new DoseSubject(parameters.iterator().next(), general)
-                : NONE;
+        return parameters.size() == 1 ? new DoseSubject(parameters.iterator().next(), general) : NONE;
     }
 
     /** One word for what is raised: the test's id, or the name itself. */
@@ -81,7 +80,8 @@ public record DoseSubject(String parameter, boolean general) {
     /** {@code calciumoplossing}: the word that it begins with. */
     private static Token stem(Token token) {
         return DoseName.ENDINGS.stream()
-                .filter(e -> token.word() && token.text().endsWith(e) && token.text().length() > e.length())
+                .filter(e ->
+                        token.word() && token.text().endsWith(e) && token.text().length() > e.length())
                 .map(e -> new Token(
                         token.kind(),
                         token.from(),
@@ -93,7 +93,10 @@ public record DoseSubject(String parameter, boolean general) {
 
     private static boolean noun(Token token, Vocabulary vocabulary) {
         return DoseName.ENDINGS.contains(token.text())
-                || vocabulary.find(Alias.Kind.DOSE, token.text()).filter("solution"::equals).isPresent()
+                || vocabulary
+                        .find(Alias.Kind.DOSE, token.text())
+                        .filter("solution"::equals)
+                        .isPresent()
                 || vocabulary
                         .find(Alias.Kind.DOSING, token.text())
                         .filter(m -> m.equals("name") || m.equals("pump"))

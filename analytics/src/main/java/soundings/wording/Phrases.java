@@ -41,6 +41,10 @@ public final class Phrases {
     private static final Set<String> TIMES =
             Set.of("double", "doubled", "half", "halved", "halve", "tripled", "triple", "quarter", "quartered");
 
+    private static final Set<String> ENDED = Set.of("stop", "off", "none");
+    /** {@code alk is off}: its dose ended, or its result is odd. */
+    private static final int SHORT = 3;
+
     private static final Set<String> CHANGED = Set.of("up", "down", "half", "double", "triple");
 
     /** Events that are deeds: to forget or to plan one is not to do it. */
@@ -357,8 +361,9 @@ public final class Phrases {
         boolean stop = false;
         boolean dosed = false;
         for (int i = from; i < to; i++) {
-            stop |= text.in(i, RateWords.STOPPED);
+            stop |= text.dosing(i).filter(w -> ENDED.contains(w.means())).isPresent();
             dosed |= text.additive(i).isPresent()
+                    || to - from <= SHORT && text.test(i).isPresent()
                     || text.test(i)
                             .filter(n -> text.in(n.to(), HeaderParts.DOSE_WORDS))
                             .isPresent();

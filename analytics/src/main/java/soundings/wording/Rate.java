@@ -13,8 +13,9 @@ import java.util.Set;
  * @param end index of the first token behind it
  */
 record Rate(double mlPerDay, VolumeUnit volume, int end) {
-    private static final Set<String> PER =
-            Set.of("/", "per", "a", "an", "pro", "par", "je", "each", "every", "por", "al", "am", "jeden", "jede", "chaque", "elke", "elk", "cada");
+    private static final Set<String> PER = Set.of(
+            "/", "per", "a", "an", "pro", "par", "je", "each", "every", "por", "al", "am", "jeden", "jede", "chaque",
+            "elke", "elk", "cada");
     private static final Map<String, Double> PERIODS = Map.ofEntries(
             Map.entry("day", 1.0),
             Map.entry("days", 1.0),

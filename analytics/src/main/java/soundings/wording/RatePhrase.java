@@ -14,8 +14,6 @@ final class RatePhrase {
         int i = text.pass(start, RateWords.LEAD, 5);
         return DoseList.at(text, start)
                 .or(() -> DoseClause.at(text, start))
-                .or(() -> stopped(text, start))
-                .or(() -> RelativeRate.at(text, start))
                 .or(() -> since(text, start))
                 .or(() -> named(text, i))
                 .or(() -> numberFirst(text, i))
@@ -54,7 +52,9 @@ final class RatePhrase {
         while (to < i + 4 && to < text.size() && nameWord(text, to)) {
             to++;
         }
-        return to == i || Hedges.word(text, i) || DosePhrase.otherThing(text, i, to)
+        return to == i
+                        || IntStream.range(i, to).anyMatch(k -> Hedges.ahead(text, k))
+                        || DosePhrase.otherThing(text, i, to)
                 ? Optional.empty()
                 : amount(text, text.pass(to, RateWords.BETWEEN, 5), List.of(text.written(i, to)), 0.7);
     }
@@ -214,6 +214,10 @@ final class RatePhrase {
         if (text.number(i) && counts(text, i + 1)) {
             return multiplied(text, text.value(i).orElse(0), i + 2);
         }
+        Optional<Names.Match> once = text.dosing(i).filter(w -> w.means().equals("once"));
+        if (once.isPresent()) {
+            return multiplied(text, 1, once.get().to());
+        }
         Integer word = i < text.size() ? RateWords.TIMES.get(text.tokens.get(i).text()) : null;
         return word == null ? Optional.empty() : multiplied(text, word, text.is(i + 1, "times") ? i + 2 : i + 1);
     }
@@ -290,39 +294,5 @@ final class RatePhrase {
             }
         }
         return Optional.empty();
-    }
-
-    /** The whole clause says that dosing ended. */
-    private static Optional<Clauses.Found> stopped(Clauses text, int start) {
-        List<String> additives = new ArrayList<>();
-        boolean stop = false;
-        Optional<Start> since = Optional.empty();
-        int i = text.pass(start, Set.of("-", "•", "and", "&", ":"), 2);
-        while (!text.stop(i)) {
-            int before = additives.size();
-            Optional<Start> day = start(text, i);
-            if (day.isPresent()) {
-                since = day;
-                i = day.get().end();
-            } else if (text.in(i, RateWords.STOPPED)) {
-                stop = true;
-                i++;
-            } else if (text.in(i, RateWords.STOP_FILL) || before > 0 && text.and(i)) {
-                i++;
-            } else {
-                int end = additives(text, i, additives);
-                if (additives.size() == before || additives.size() > 4) {
-                    return Optional.empty();
-                }
-                i = end;
-            }
-        }
-        if (!stop || additives.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<WrittenDate> from = since.flatMap(Start::date);
-        List<Said> said =
-                additives.stream().map(a -> (Said) new Said.Rate(a, 0, from)).toList();
-        return Optional.of(new Clauses.Found(i, 0.85, said));
     }
 }

@@ -45,6 +45,8 @@ public sealed interface Said {
             TIMES,
             /** {@code still at 60 ml a day}: as it was. */
             STILL,
+            /** {@code raised alk 45 ml a day}: the new dose, or what was added; less than zero where it was lowered. */
+            EITHER,
             /** {@code same dose as before}: what it was before it ended. */
             AGAIN,
             /** {@code raised by 5 ml}: what is added to the setting before, or taken from it where it is negative. */
@@ -60,12 +62,16 @@ public sealed interface Said {
         }
 
         public boolean relative() {
-            return told == Told.TIMES || told == Told.STEP || told == Told.AGAIN;
+            return told == Told.TIMES || told == Told.STEP || told == Told.AGAIN || told == Told.EITHER;
         }
 
         /** Of this additive, where none is named. */
         Said named(String other) {
             return additive.isEmpty() ? new Rate(other, mlPerDay, from, told, daysLater) : this;
+        }
+
+        Rate of(String other) {
+            return new Rate(other, mlPerDay, from, told, daysLater);
         }
 
         Rate since(Optional<WrittenDate> day) {

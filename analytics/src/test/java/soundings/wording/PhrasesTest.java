@@ -35,6 +35,7 @@ class PhrasesTest {
                                     case STEP -> " more";
                                     case TIMES -> " times";
                                     case AGAIN -> " again";
+                                    case EITHER -> " either";
                                     case STILL -> " still";
                                     default -> "";
                                 }
