@@ -17,6 +17,7 @@ import soundings.log.NoDate;
 import soundings.log.UnreadableDate;
 import soundings.sheet.Cell;
 import soundings.sheet.Region;
+import soundings.sheet.Value;
 import soundings.wording.DatesInText;
 import soundings.wording.DecimalMark;
 import soundings.wording.DecimalMarks;
@@ -191,7 +192,7 @@ final class TableReading {
             case RESULT -> named(cell, line, field, where);
             case DOSE -> dose(cell, field, line, where);
             case WATER_CHANGE -> waterChange(cell, field, line, where);
-            case NOTE -> note(field, cell, where);
+            case NOTE -> note(field, cell, line, where);
             case DATE, FROM, MONTH, YEAR, TIME, TIMES, TANK, TEST, UNIT, ADDITIVE, METHOD, UNTIL ->
                 ledger.label(area, cell);
             default -> {}
@@ -331,10 +332,23 @@ final class TableReading {
                 .orElse(OptionalDouble.empty());
     }
 
-    private void note(Field field, Cell cell, Where where) {
+    private void note(Field field, Cell cell, Line line, Where where) {
         if (usable(cell, where)) {
+            boolean amount = !cell.shown().isBlank()
+                    && Character.isDigit(cell.shown().strip().charAt(0));
+            if (amount && saysChange(line, cell)) {
+                notes.read(cell, "wc " + cell.shown(), where);
+                return;
+            }
             notes.read(cell, diary.filter(field::equals).isPresent() ? behindDay(cell) : days.text(field, cell), where);
         }
+    }
+
+    /** Whether another cell of the row says, and says only, that water was changed. */
+    private boolean saysChange(Line line, Cell amount) {
+        return line.cells().stream()
+                .filter(c -> !c.at().equals(amount.at()) && c.value() instanceof Value.Text)
+                .anyMatch(c -> context.words().label(c).role() == Role.WATER_CHANGE);
     }
 
     private static String behindDay(Cell cell) {

@@ -67,6 +67,10 @@ final class RatePhrase {
         return numbered
                 || hyphen
                 || token.word()
+                        && text.dosing(i)
+                                .filter(w ->
+                                        !w.means().equals("name") && !w.means().equals("pump"))
+                                .isEmpty()
                         && !RateWords.BETWEEN.contains(token.text())
                         && !RateWords.RELATIVE.contains(token.text())
                         && !RateWords.FROM.contains(token.text())
