@@ -143,53 +143,61 @@ final class Notes {
         return true;
     }
 
-    /** Told by the dose before; what that is now is not known where none was written, or a later one was not understood. */
+    /**
+     * Told by the dose before; what that is now is not known where none was written, or a later one was not understood. Where a dose
+     * of the same day stands elsewhere, this only tells it once more.
+     */
     private boolean relative(Said.Rate rate, String additive, Where where, LocalDate from, AsWritten at) {
-        Optional<DoseRate> before = present.of(additive, where.tank(), from);
-        Optional<DoseRate> running = before.filter(d -> d.mlPerDay() > 0);
-        Optional<Double> ml = switch (rate.told()) {
-            case STEP ->
-                running.map(DoseRate::mlPerDay)
-                        .filter(d -> Math.abs(rate.mlPerDay()) <= LARGEST_STEP * d)
-                        .map(d -> d + rate.mlPerDay());
-            case EITHER ->
-                running.isPresent()
-                        ? running.map(DoseRate::mlPerDay).flatMap(d -> either(d, rate.mlPerDay()))
-                        : Optional.of(Math.abs(rate.mlPerDay()));
-            case AGAIN -> before.filter(d -> d.mlPerDay() == 0).flatMap(d -> lastRunning(additive, where, from));
-            default ->
-                rate.mlPerDay() == 1
-                        ? lastRunning(additive, where, from)
-                        : running.map(d -> d.mlPerDay() * rate.mlPerDay());
-        };
+        List<DoseRate> all = present.all(additive, where.tank()).stream()
+                .filter(d -> !d.date().isAfter(from))
+                .toList();
+        List<DoseRate> before = all.stream()
+                .filter(d -> d.date().isBefore(from) || d.at().cell().equals(at.cell()))
+                .toList();
         String subject = DoseSubject.key(additive, context.words().running());
-        ml.filter(m -> before.isEmpty() || doubts.none(before.get(), subject))
-                .ifPresentOrElse(
-                        m -> ledger.entry(new DoseRate(
-                                where.tank(),
-                                from,
-                                before.map(DoseRate::additive).orElse(additive),
-                                Math.round(m * 1e6) / 1e6,
-                                at)),
-                        () -> {
-                            doubts.add(where.tank(), Set.of(subject));
-                            ledger.issue(
-                                    new UnreadText(at, "a dose told by the one before, which is not known for sure"));
-                        });
+        Optional<DoseRate> basis = basis(rate, before).filter(d -> doubts.none(d, subject));
+        Optional<Double> ml = rate.told() == Said.Rate.Told.EITHER && before.isEmpty()
+                ? Optional.of(Math.abs(rate.mlPerDay()))
+                : basis.flatMap(d -> turned(rate, d.mlPerDay()));
+        Optional<DoseRate> sameDay =
+                all.stream().filter(d -> !before.contains(d)).reduce((a, b) -> b);
+        boolean differs = ml.isPresent()
+                && sameDay.filter(d -> Math.abs(d.mlPerDay() - ml.get()) > 0.01 * ml.get())
+                        .isPresent();
+        if (ml.isEmpty() || differs) {
+            doubts.add(where.tank(), Set.of(subject));
+            ledger.issue(new UnreadText(at, "a dose told by the one before, which is not known for sure"));
+        } else if (sameDay.isEmpty()) {
+            String name = basis.map(DoseRate::additive).orElse(additive);
+            ledger.entry(new DoseRate(where.tank(), from, name, Math.round(ml.get() * 1e6) / 1e6, at));
+        }
         return true;
+    }
+
+    /** The dose that the new one is told by: the present one, or the last that ran before it ended. */
+    private static Optional<DoseRate> basis(Said.Rate rate, List<DoseRate> before) {
+        Optional<DoseRate> present = before.stream().reduce((a, b) -> b);
+        boolean goesOn = rate.told() == Said.Rate.Told.TIMES && rate.mlPerDay() == 1
+                || rate.told() == Said.Rate.Told.AGAIN
+                        && present.filter(d -> d.mlPerDay() == 0).isPresent();
+        return goesOn
+                ? before.stream().filter(d -> d.mlPerDay() > 0).reduce((a, b) -> b)
+                : present.filter(d -> d.mlPerDay() > 0 && rate.told() != Said.Rate.Told.AGAIN);
+    }
+
+    private static Optional<Double> turned(Said.Rate rate, double old) {
+        return switch (rate.told()) {
+            case STEP ->
+                Math.abs(rate.mlPerDay()) <= LARGEST_STEP * old ? Optional.of(old + rate.mlPerDay()) : Optional.empty();
+            case EITHER -> either(old, rate.mlPerDay());
+            default -> Optional.of(old * rate.mlPerDay());
+        };
     }
 
     /** The new dose where it lies on the side of the old one that was told; a step would be more than the whole, or half, of that. */
     private static Optional<Double> either(double old, double turned) {
         boolean fits = turned > 0 ? turned > old : -turned < old && -turned > LARGEST_STEP * old;
         return fits ? Optional.of(Math.abs(turned)) : Optional.empty();
-    }
-
-    private Optional<Double> lastRunning(String additive, Where where, LocalDate from) {
-        return present.all(additive, where.tank()).stream()
-                .filter(d -> !d.date().isAfter(from) && d.mlPerDay() > 0)
-                .map(DoseRate::mlPerDay)
-                .reduce((a, b) -> b);
     }
 
     /** Whether a setting is of the size of the day's dose before: a single dose of several a day is much smaller. */

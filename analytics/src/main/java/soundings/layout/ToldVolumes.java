@@ -60,10 +60,12 @@ final class ToldVolumes {
                 || titles.saysTank(text)
                 || context.words().tankSize(label)
                 || (" " + Tanks.key(text) + " ").contains(" " + Tanks.key(tank) + " ");
+        // A title over a diary of several tanks may name another of them.
+        String whose = context.tanks().findIn(text).orElse(tank);
         return VolumeText.in(text)
                 .filter(v -> ofTank)
                 .map(v -> new VolumeTold(
-                        at, tank, text.substring(v.from(), v.to()).strip(), litres(v)));
+                        at, whose, text.substring(v.from(), v.to()).strip(), litres(v)));
     }
 
     private OptionalDouble litres(VolumeText volume) {

@@ -245,7 +245,7 @@ final class DoseClause {
     }
 
     private boolean named() {
-        Optional<DoseName> found = DoseName.at(text, at).filter(n -> n.to() <= end);
+        Optional<DoseName> found = DoseName.at(text, at).filter(n -> n.to() <= end || text.is(end, "."));
         boolean joined = name.isPresent() && (text.and(at - 1) || text.is(at - 1, ","));
         if (found.isEmpty() || name.isPresent() && !joined) {
             return false;
@@ -256,7 +256,7 @@ final class DoseClause {
             name = found;
         }
         before = ml.isEmpty() && percent.isEmpty() ? Optional.of(Word.NAME) : before;
-        at = found.get().to();
+        at = Math.min(found.get().to(), end);
         return true;
     }
 

@@ -32,7 +32,8 @@ record DoseName(int from, int to, String text, boolean known, boolean test, bool
             to = name.map(Names.Match::to).orElse(to + 1);
         }
         int end = text.is(to, ".") && text.number(to + 1) ? to + 1 : to;
-        return said && !strange(text, start, to) ? Optional.of(of(text, start, to, end, known)) : Optional.empty();
+        int last = text.is(to - 1, "-") ? to - 1 : to;
+        return said && !strange(text, start, to) ? Optional.of(of(text, start, last, end, known)) : Optional.empty();
     }
 
     private static DoseName of(Clauses text, int from, int to, int end, boolean known) {
@@ -42,7 +43,7 @@ record DoseName(int from, int to, String text, boolean known, boolean test, bool
                 from,
                 end,
                 additive.map(Names.Match::means).orElse(text.written(from, to)),
-                known || additive.isPresent(),
+                known || additive.isPresent() || DoseSubject.soda(text.written(from, to), text.vocabulary),
                 test.isPresent(),
                 test.filter(m -> NUTRIENTS.contains(m.means())).isPresent());
     }
@@ -54,7 +55,7 @@ record DoseName(int from, int to, String text, boolean known, boolean test, bool
     }
 
     private static boolean part(Clauses text, int i) {
-        if (text.stop(i)) {
+        if (text.stop(i) || text.and(i)) {
             return false;
         }
         boolean free = text.dosing(i).isEmpty() || text.dosing(i, "name");

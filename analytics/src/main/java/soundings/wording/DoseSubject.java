@@ -30,10 +30,7 @@ public record DoseSubject(String parameter, boolean general) {
     private static final Set<String> SODA = Set.of("Na", "C", "H", "O");
 
     public static DoseSubject of(String name, Vocabulary vocabulary) {
-        List<Token> words = Tokens.of(Plain.of(name)).stream()
-                .map(DoseSubject::stem)
-                .filter(t -> t.word() || t.number())
-                .toList();
+        List<Token> words = words(name);
         List<Names.Match> tests = Names.all(words, k -> vocabulary.find(Alias.Kind.PARAMETER, k));
         Set<String> parameters = tests.stream().map(Names.Match::means).collect(Collectors.toSet());
         if (parameters.size() > 1) {
@@ -101,6 +98,21 @@ public record DoseSubject(String parameter, boolean general) {
                         .find(Alias.Kind.DOSING, token.text())
                         .filter(m -> m.equals("name") || m.equals("pump"))
                         .isPresent();
+    }
+
+    /** Whether the words name a salt of sodium that raises alkalinity, and no test. */
+    static boolean soda(String name, Vocabulary vocabulary) {
+        DoseSubject subject = of(name, vocabulary);
+        return !subject.general()
+                && subject.parameter().equals("alkalinity")
+                && soda(words(name), vocabulary.reference());
+    }
+
+    private static List<Token> words(String name) {
+        return Tokens.of(Plain.of(name)).stream()
+                .map(DoseSubject::stem)
+                .filter(t -> t.word() || t.number())
+                .toList();
     }
 
     /** Salts of sodium that bring alkalinity and nothing else that is tested. */

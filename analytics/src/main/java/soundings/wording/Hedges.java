@@ -110,12 +110,10 @@ final class Hedges {
 
     /** A word of a plan, a wish, a condition or another's say: what stands beside it has not been done. */
     static boolean ahead(Clauses text, int i) {
-        String word = i < text.size() ? text.tokens.get(i).text() : "";
         return word(text, i)
                 || AHEAD.entrySet().stream()
-                        .anyMatch(e -> text.vocabulary
-                                .find(e.getKey(), word)
-                                .filter(e.getValue()::contains)
+                        .anyMatch(e -> Names.at(text.tokens, i, k -> text.vocabulary.find(e.getKey(), k))
+                                .filter(m -> e.getValue().contains(m.means()))
                                 .isPresent());
     }
 
