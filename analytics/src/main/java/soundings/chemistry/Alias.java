@@ -30,6 +30,8 @@ public record Alias(String text, Kind kind, String means, String scope) {
         JOB,
         /** A word beside a dose: that it takes another one's place. */
         DOSE,
+        /** A word of a sentence that tells how much is dosed: which way it goes, that it ended, from when, once or a day's. */
+        DOSING,
         /** A word beside one for a loss: a denial, missing, again, what is no animal. */
         LOSS,
         /** A piece of equipment. Means its id among the parts. */

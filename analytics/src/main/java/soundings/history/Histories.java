@@ -20,9 +20,9 @@ import soundings.log.LogEntry;
 import soundings.log.OneOffDose;
 import soundings.log.Reading;
 import soundings.log.Remark;
+import soundings.log.VolumeTold;
 import soundings.log.WaterChange;
 import soundings.setup.Settings;
-import soundings.log.VolumeTold;
 import soundings.setup.Setup;
 
 /** Puts a log in order: by tank and test, each reading used or set aside with its reason, doses as courses, changes completed. */
@@ -43,7 +43,8 @@ public final class Histories {
                 Period.asOf(byTank.values().stream().flatMap(Entries::all).toList(), settings);
         List<Issue> issues = new ArrayList<>();
         List<TankHistory> tanks = byTank.entrySet().stream()
-                .map(e -> tank(e.getKey(), e.getValue(), told(log, e.getKey()), new Ground(setup, reference, asOf, issues)))
+                .map(e -> tank(
+                        e.getKey(), e.getValue(), told(log, e.getKey()), new Ground(setup, reference, asOf, issues)))
                 .toList();
         return new History(asOf, tanks, setup, issues);
     }

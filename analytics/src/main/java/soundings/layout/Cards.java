@@ -75,7 +75,10 @@ final class Cards {
     private boolean card(List<Line> block) {
         List<Line> dates = block.stream().filter(l -> role(l).dates()).toList();
         boolean oneDay = dates.size() == 1
-                && dates.get(0).cells().stream().filter(c -> words.kind(c) == Kind.DATE).count() == 1
+                && dates.get(0).cells().stream()
+                                .filter(c -> words.kind(c) == Kind.DATE)
+                                .count()
+                        == 1
                 && dates.get(0).cells().size() == 2;
         return oneDay && block.stream().filter(l -> role(l) == Role.READING).count() >= 2;
     }
@@ -87,7 +90,8 @@ final class Cards {
         for (Line line : block) {
             Role role = role(line);
             boolean says = role.dates() || role == Role.TANK;
-            boolean aside = role == Role.IGNORED || role == Role.METHOD || line.cells().size() == 1;
+            boolean aside =
+                    role == Role.IGNORED || role == Role.METHOD || line.cells().size() == 1;
             (says ? titles : aside ? rest : body).add(line);
         }
         return new Table(area, titles, List.of(), rest, body);
@@ -98,16 +102,21 @@ final class Cards {
         List<Integer> columns = table.usedColumns();
         List<Field> fields = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
-            Role role = i == 0 ? Role.TEST : i == 1 ? Role.RESULT : units(table, columns.get(i), words) ? Role.UNIT : Role.NOTE;
+            Role role = i == 0
+                    ? Role.TEST
+                    : i == 1 ? Role.RESULT : units(table, columns.get(i), words) ? Role.UNIT : Role.NOTE;
             fields.add(new Field(columns.get(i), List.of(), "", Label.of(role, 0.9), Set.of(), BECAUSE));
         }
         return fields;
     }
 
     private static boolean units(Table table, int column, Words words) {
-        List<Cell> cells = table.body().stream().flatMap(l -> l.at(column).stream()).toList();
+        List<Cell> cells =
+                table.body().stream().flatMap(l -> l.at(column).stream()).toList();
         long units = cells.stream()
-                .filter(c -> words.kind(c) == Kind.UNIT || words.rated(c.shown()) || words.volume(c.shown()).isPresent())
+                .filter(c -> words.kind(c) == Kind.UNIT
+                        || words.rated(c.shown())
+                        || words.volume(c.shown()).isPresent())
                 .count();
         return units * 2 >= cells.size();
     }

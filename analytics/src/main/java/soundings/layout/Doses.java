@@ -106,8 +106,7 @@ final class Doses {
         return amount(cell).map(a -> change(cell, unwritten, tank, where, a)).orElse(false);
     }
 
-    private boolean change(
-            Cell cell, VolumeUnit unwritten, OptionalDouble tank, Where where, WrittenAmount amount) {
+    private boolean change(Cell cell, VolumeUnit unwritten, OptionalDouble tank, Where where, WrittenAmount amount) {
         boolean percentFormat =
                 cell.look().format().endsWith("%") && amount.unit().isEmpty();
         VolumeUnit unit = unit(amount).orElse(unwritten);

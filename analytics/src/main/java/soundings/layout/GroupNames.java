@@ -24,7 +24,10 @@ final class GroupNames {
             boolean known = field.role() == Role.TANK && !field.label().tank().isEmpty();
             boolean heads = shape.column(field).size() == 0 && (known || names(field, titles));
             tank = heads ? known ? field.label().tank() : field.header().strip() : tank;
-            boolean takes = !tank.isEmpty() && !heads && field.label().tank().isEmpty() && field.role().gives();
+            boolean takes = !tank.isEmpty()
+                    && !heads
+                    && field.label().tank().isEmpty()
+                    && field.role().gives();
             tests += takes && field.role() == Role.READING ? 1 : 0;
             named.add(takes ? field.guessed(field.label().withTank(tank), Set.of(Inferred.TANK), BECAUSE) : field);
         }

@@ -39,7 +39,9 @@ final class HeadedNotes {
     }
 
     private static String name(Field field) {
-        return VolumeText.without(field.header()).replaceAll("[\\s()\\[\\],:-]+$", "").strip();
+        return VolumeText.without(field.header())
+                .replaceAll("[\\s()\\[\\],:-]+$", "")
+                .strip();
     }
 
     private static boolean names(Field field, TankTitles titles, Words words) {
@@ -55,7 +57,8 @@ final class HeadedNotes {
     private static boolean tells(List<Cell> cells, Vocabulary vocabulary) {
         long telling = cells.stream()
                 .limit(LOOKED_AT)
-                .filter(c -> Phrases.read(c.shown(), DecimalMark.POINT, vocabulary).stream().anyMatch(HeadedNotes::result))
+                .filter(c -> Phrases.read(c.shown(), DecimalMark.POINT, vocabulary).stream()
+                        .anyMatch(HeadedNotes::result))
                 .count();
         return telling >= FEWEST && telling >= SHARE * Math.min(LOOKED_AT, cells.size());
     }

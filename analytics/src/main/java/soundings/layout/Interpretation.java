@@ -74,6 +74,7 @@ final class Interpretation {
         words.learn(
                 MetAdditives.in(all, words, context.mark()),
                 named.all().stream().map(t -> new Named(t, List.of())).toList());
+        words.learn(ToldBucket.in(book, mark(), words.running()));
         List<SheetReading.Read> read = new ArrayList<>();
         Owner known = new Owner(named, words, book.name(), shapes.values());
         shapes.forEach((grid, own) -> read.add(SheetReading.read(context, grid, own, known)));
@@ -97,7 +98,9 @@ final class Interpretation {
                 .flatMap(s -> s.fields().stream())
                 .filter(f -> f.label().tank().isEmpty())
                 .flatMap(f -> f.labels().stream())
-                .anyMatch(c -> met.findNamed(c.shown()).filter(t -> !met.setUp().contains(t)).isPresent());
+                .anyMatch(c -> met.findNamed(c.shown())
+                        .filter(t -> !met.setUp().contains(t))
+                        .isPresent());
     }
 
     private Context context(Tanks tanks, DateOrders orders) {

@@ -43,15 +43,26 @@ final class MetAdditives {
                 .filter(f -> f.role() == Role.NOTE || f.role() == Role.DOSE || f.role() == Role.WATER_CHANGE)
                 .flatMap(f -> shape.column(f).cells().stream())
                 .filter(MetAdditives::maySay)
-                .flatMap(c -> Phrases.read(c.shown(), mark, words.running()).stream())
-                .forEach(p -> name(p).ifPresent(this::add));
+                .map(Cell::shown)
+                .forEach(this::text);
+        shape.fields().stream()
+                .flatMap(f -> shape.column(f).cells().stream())
+                .map(Cell::comment)
+                .filter(MetAdditives::maySay)
+                .forEach(this::text);
+    }
+
+    private void text(String text) {
+        Phrases.read(text, mark, words.running()).forEach(p -> name(p).ifPresent(this::add));
     }
 
     /** An amount put in is written with its unit. */
     private static boolean maySay(Cell cell) {
-        return cell.value() instanceof Value.Text text
-                && text.text().indexOf(' ') > 0
-                && text.text().toLowerCase(Locale.ROOT).contains("ml");
+        return cell.value() instanceof Value.Text text && maySay(text.text());
+    }
+
+    private static boolean maySay(String text) {
+        return text.indexOf(' ') > 0 && text.toLowerCase(Locale.ROOT).contains("ml");
     }
 
     private static Optional<String> name(Phrase phrase) {

@@ -48,7 +48,9 @@ final class Owner {
     }
 
     private static boolean holdsLog(List<Shape> sheet) {
-        return sheet.stream().anyMatch(s -> s.dated() && s.fields().stream().anyMatch(f -> f.role().gives()));
+        return sheet.stream()
+                .anyMatch(s ->
+                        s.dated() && s.fields().stream().anyMatch(f -> f.role().gives()));
     }
 
     /** Whether a sheet says in its title or by its name whose water it is about. */
@@ -69,7 +71,9 @@ final class Owner {
                 .or(() -> tanks.findKnown(sheet))
                 .or(() -> tanks.findIn(sheet))
                 .or(() -> sheets == 1 || titles.general(sheet) ? only() : Optional.empty())
-                .or(() -> titles.general(sheet) || !titles.nameLike(sheet) ? Optional.empty() : Optional.of(titles.unlogged(sheet)))
+                .or(() -> titles.general(sheet) || !titles.nameLike(sheet)
+                        ? Optional.empty()
+                        : Optional.of(titles.unlogged(sheet)))
                 .or(this::only)
                 .or(() -> described)
                 .orElseGet(() -> stem(file));

@@ -30,8 +30,8 @@ final class Roles {
             return shape.replace(f -> !f.role().dates(), f -> f.with(Label.of(Role.IGNORED, 0.8)));
         }
         Shape dated = diary(roles.oneDate(roles.datesByValue(DateParts.settle(HeadedDays.open(shape)))));
-        Shape named = roles.additivesByValue(
-                roles.resultsByValue(roles.testsByValue(roles.tanksByValue(roles.dosesByUnit(roles.dosesOfTopic(dated))))));
+        Shape named = roles.additivesByValue(roles.resultsByValue(
+                roles.testsByValue(roles.tanksByValue(roles.dosesByUnit(roles.dosesOfTopic(dated))))));
         return roles.restByValue(
                 roles.tanksByNames(roles.columnsOfTopic(HeadedDays.settle(roles.amounts(roles.doses(named))))));
     }

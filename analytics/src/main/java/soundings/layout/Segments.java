@@ -143,7 +143,9 @@ final class Segments {
     /** Whether a line above a heading says something column by column, rather than entitling the whole. */
     private boolean labels(int index, int heading) {
         Line line = lines.get(index);
-        return plainText(line) && !holdsData(line) && (line.cells().size() > 1 || labels(line.cells().get(0), heading));
+        return plainText(line)
+                && !holdsData(line)
+                && (line.cells().size() > 1 || labels(line.cells().get(0), heading));
     }
 
     /** A label that stands alone, over the dates, is of the whole table: {@code Nitrate (mg/L)} above dates and tanks. */
@@ -157,7 +159,8 @@ final class Segments {
 
     private int bottom(int heading) {
         int bottom = heading;
-        while (bottom + 1 < lines.size() && adjacent(bottom, bottom + 1)
+        while (bottom + 1 < lines.size()
+                && adjacent(bottom, bottom + 1)
                 && (furtherLabels(bottom + 1) || continues(bottom + 1, heading))) {
             bottom++;
         }

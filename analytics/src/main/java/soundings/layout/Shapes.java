@@ -108,7 +108,9 @@ final class Shapes {
     /** Titles for all, without those of the tank that the first part is about. */
     private List<Line> ofNoTank(List<Line> titles) {
         TankTitles tanks = new TankTitles(words);
-        return titles.stream().filter(l -> tanks.name(List.of(l), true).isEmpty()).toList();
+        return titles.stream()
+                .filter(l -> tanks.name(List.of(l), true).isEmpty())
+                .toList();
     }
 
     /** A table without a title of its own, beside the first of the sheet, has that one's. */
@@ -117,7 +119,8 @@ final class Shapes {
                 && table.titles().isEmpty()
                 && !table.lines().isEmpty()
                 && !before.get(0).table().band().isEmpty()
-                && table.lines().get(0).row() <= before.get(0).table().band().get(0).row()
+                && table.lines().get(0).row()
+                        <= before.get(0).table().band().get(0).row()
                 && !table.area().turned();
         return level ? table.entitled(before.get(0).table().titles()) : table;
     }
@@ -127,9 +130,8 @@ final class Shapes {
         List<Integer> columns = strip.usedColumns();
         List<Line> over = new ArrayList<>();
         for (int column : columns.subList(0, columns.size() - 1)) {
-            List<Cell> cells = strip.lines().stream()
-                    .flatMap(l -> l.at(column).stream())
-                    .toList();
+            List<Cell> cells =
+                    strip.lines().stream().flatMap(l -> l.at(column).stream()).toList();
             boolean title = cells.size() == 1
                     && cells.get(0).value() instanceof Value.Text
                     && !words.label(cells.get(0)).role().dates();

@@ -17,6 +17,7 @@ import soundings.log.NoDate;
 import soundings.log.UnreadableDate;
 import soundings.sheet.Cell;
 import soundings.sheet.Region;
+import soundings.sheet.Value;
 import soundings.wording.DatesInText;
 import soundings.wording.DecimalMark;
 import soundings.wording.DecimalMarks;
@@ -191,10 +192,19 @@ final class TableReading {
             case RESULT -> named(cell, line, field, where);
             case DOSE -> dose(cell, field, line, where);
             case WATER_CHANGE -> waterChange(cell, field, line, where);
-            case NOTE -> note(field, cell, where);
+            case NOTE -> note(field, cell, line, where);
             case DATE, FROM, MONTH, YEAR, TIME, TIMES, TANK, TEST, UNIT, ADDITIVE, METHOD, UNTIL ->
                 ledger.label(area, cell);
             default -> {}
+        }
+        pinned(field, cell, where);
+    }
+
+    /** The note pinned to a cell; where the cell holds a dose or a change itself, the note only speaks of it. */
+    private void pinned(Field field, Cell cell, Where where) {
+        boolean tells = field.role() == Role.DOSE || field.role() == Role.WATER_CHANGE;
+        if (!cell.comment().isBlank() && !tells && usable(cell, where)) {
+            notes.pinned(cell, where, shape.find(Role.WATER_CHANGE).isEmpty());
         }
     }
 
@@ -226,7 +236,8 @@ final class TableReading {
         Label label = context.words().inCompany(name);
         if (!name.isEmpty() && context.words().rated(unit)) {
             dosed(cell, context.words().additiveName(name), unit, where);
-        } else if (!name.isEmpty() && (context.words().putIn(cell) || context.words().millilitres(unit))) {
+        } else if (!name.isEmpty()
+                && (context.words().putIn(cell) || context.words().millilitres(unit))) {
             listed(cell, context.words().additiveName(name), where);
         } else if (label.parameter().isPresent()) {
             Results.Test test = new Results.Test(
@@ -238,8 +249,7 @@ final class TableReading {
         } else if (label.role() == Role.DOSE && usable(cell, where)) {
             doses.dose(cell, label, label.name(), where, Optional.empty());
         } else if (label.role() == Role.WATER_CHANGE && usable(cell, where)) {
-            doses.waterChange(
-                    cell, context.words().volume(unit).orElse(label.volume()), where);
+            doses.waterChange(cell, context.words().volume(unit).orElse(label.volume()), where);
         } else if (label.role() == Role.NOTE && usable(cell, where)) {
             notes.read(cell, where);
         }
@@ -311,7 +321,10 @@ final class TableReading {
     private OptionalDouble size(Line line) {
         return shape.fields().stream()
                 .filter(f -> f.role() == Role.IGNORED && context.words().tankSize(f.header()))
-                .filter(f -> context.words().volume(f.header()).map(v -> v == VolumeUnit.LITRE).orElse(false))
+                .filter(f -> context.words()
+                        .volume(f.header())
+                        .map(v -> v == VolumeUnit.LITRE)
+                        .orElse(false))
                 .flatMap(f -> line.at(f.column()).stream())
                 .map(context.words()::number)
                 .filter(n -> n.isPresent() && n.getAsDouble() > 0)
@@ -319,10 +332,23 @@ final class TableReading {
                 .orElse(OptionalDouble.empty());
     }
 
-    private void note(Field field, Cell cell, Where where) {
+    private void note(Field field, Cell cell, Line line, Where where) {
         if (usable(cell, where)) {
+            boolean amount = !cell.shown().isBlank()
+                    && Character.isDigit(cell.shown().strip().charAt(0));
+            if (amount && saysChange(line, cell)) {
+                notes.read(cell, "wc " + cell.shown(), where);
+                return;
+            }
             notes.read(cell, diary.filter(field::equals).isPresent() ? behindDay(cell) : days.text(field, cell), where);
         }
+    }
+
+    /** Whether another cell of the row says, and says only, that water was changed. */
+    private boolean saysChange(Line line, Cell amount) {
+        return line.cells().stream()
+                .filter(c -> !c.at().equals(amount.at()) && c.value() instanceof Value.Text)
+                .anyMatch(c -> context.words().label(c).role() == Role.WATER_CHANGE);
     }
 
     private static String behindDay(Cell cell) {

@@ -55,7 +55,9 @@ final class TankTitles {
         String text = line.get(i).shown();
         Matcher label = LABELLED.matcher(text);
         if (label.matches() && tankWord(label.group(1))) {
-            String behind = label.group(2).isBlank() && i + 1 < line.size() ? line.get(i + 1).shown() : label.group(2);
+            String behind = label.group(2).isBlank() && i + 1 < line.size()
+                    ? line.get(i + 1).shown()
+                    : label.group(2);
             return labelled(behind);
         }
         if (i > 0 && tankWord(line.get(i - 1).shown().replaceFirst("\\s*[:=]\\s*$", ""))) {
@@ -86,7 +88,9 @@ final class TankTitles {
 
     /** Of a title in parts the one that says tank, or the last that not every log's title has. */
     private Optional<Title> pieces(String title) {
-        List<String> pieces = Stream.of(PIECES.split(VolumeText.without(title))).filter(p -> !p.isBlank()).toList();
+        List<String> pieces = Stream.of(PIECES.split(VolumeText.without(title)))
+                .filter(p -> !p.isBlank())
+                .toList();
         List<Title> named = pieces.stream()
                 .flatMap(p -> named(saysTank(p) ? Says.TANK : pieces.size() > 1 ? Says.PART : Says.BARE, p).stream())
                 .toList();
@@ -114,8 +118,9 @@ final class TankTitles {
 
     /** A few words side by side; a text that says something about the sheet has a verb or another small word in it. */
     boolean nameLike(String text) {
-        List<String> said =
-                Stream.of(WORDS.split(Names.fold(text))).filter(w -> !w.isEmpty()).toList();
+        List<String> said = Stream.of(WORDS.split(Names.fold(text)))
+                .filter(w -> !w.isEmpty())
+                .toList();
         boolean sentence = text.strip().matches(".*[;!?].*|.*\\.\\s.*");
         return !sentence && said.size() <= MOST_WORDS && said.stream().noneMatch(w -> titleWord(w, "sentence"));
     }

@@ -24,15 +24,20 @@ final class ToldVolumes {
     /** What a table tells of the tank it is about, and its headings of others. */
     List<VolumeTold> in(Shape shape, String tank) {
         Area area = shape.table().area();
-        Stream<VolumeTold> titled = lines(area, shape.dated() ? shape.table().titles() : shape.table().lines(), tank);
+        Stream<VolumeTold> titled = lines(
+                area, shape.dated() ? shape.table().titles() : shape.table().lines(), tank);
         Stream<VolumeTold> headed = shape.fields().stream()
                 .filter(f -> !f.label().tank().isEmpty())
-                .flatMap(f -> f.labels().stream().flatMap(c -> told(area.written(c), f.label().tank(), true).stream()));
+                .flatMap(f -> f.labels().stream()
+                        .flatMap(c -> told(area.written(c), f.label().tank(), true).stream()));
         return Stream.concat(titled, headed).filter(v -> !known(v.tank())).toList();
     }
 
     private boolean known(String tank) {
-        return context.setup().findTank(tank).filter(t -> t.litres().isPresent()).isPresent();
+        return context.setup()
+                .findTank(tank)
+                .filter(t -> t.litres().isPresent())
+                .isPresent();
     }
 
     private Stream<VolumeTold> lines(Area area, Collection<Line> lines, String tank) {
@@ -40,7 +45,8 @@ final class ToldVolumes {
                 .map(Line::cells)
                 .flatMap(cells -> IntStream.range(0, cells.size())
                         .boxed()
-                        .flatMap(i -> told(area.written(cells.get(i)), tank, i > 0 && size(cells.get(i - 1))).stream()));
+                        .flatMap(i ->
+                                told(area.written(cells.get(i)), tank, i > 0 && size(cells.get(i - 1))).stream()));
     }
 
     private boolean size(Cell cell) {
@@ -54,9 +60,12 @@ final class ToldVolumes {
                 || titles.saysTank(text)
                 || context.words().tankSize(label)
                 || (" " + Tanks.key(text) + " ").contains(" " + Tanks.key(tank) + " ");
+        // A title over a diary of several tanks may name another of them.
+        String whose = context.tanks().findIn(text).orElse(tank);
         return VolumeText.in(text)
                 .filter(v -> ofTank)
-                .map(v -> new VolumeTold(at, tank, text.substring(v.from(), v.to()).strip(), litres(v)));
+                .map(v -> new VolumeTold(
+                        at, whose, text.substring(v.from(), v.to()).strip(), litres(v)));
     }
 
     private OptionalDouble litres(VolumeText volume) {

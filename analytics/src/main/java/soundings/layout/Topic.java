@@ -81,7 +81,9 @@ record Topic(
     /** The month that a text, or one of its parts, is: {@code Lagoon: August 2026}. */
     private static Optional<YearMonth> month(String text, Words words) {
         return words.month(text)
-                .or(() -> PARTS.splitAsStream(text).flatMap(p -> words.month(p.strip()).stream()).findFirst());
+                .or(() -> PARTS.splitAsStream(text)
+                        .flatMap(p -> words.month(p.strip()).stream())
+                        .findFirst());
     }
 
     /** Whether numbers alone may be days of a month. */
@@ -94,9 +96,11 @@ record Topic(
         Map<Integer, YearMonth> banners = new LinkedHashMap<>();
         Optional<YearMonth> last = Optional.empty();
         for (Line line : table.body()) {
-            Optional<Integer> named = line.cells().size() == 1 ? words.monthNamed(line.cells().get(0)) : Optional.empty();
+            Optional<Integer> named =
+                    line.cells().size() == 1 ? words.monthNamed(line.cells().get(0)) : Optional.empty();
             Optional<YearMonth> above = last;
-            Optional<YearMonth> month = named.flatMap(n -> words.month(line.cells().get(0).shown())
+            Optional<YearMonth> month = named.flatMap(n -> words.month(
+                            line.cells().get(0).shown())
                     .or(() -> above.map(a -> YearMonth.of(a.getYear() + (n < a.getMonthValue() ? 1 : 0), n)))
                     .or(() -> titled.isPresent() ? Optional.of(YearMonth.of(titled.getAsInt(), n)) : Optional.empty()));
             month.ifPresent(m -> banners.put(line.row(), m));
@@ -122,7 +126,10 @@ record Topic(
                 .filter(l -> words.label(l.cells().get(0)).role().dates())
                 .toList();
         List<WrittenDate> above = (said.isEmpty() ? table.titles() : said)
-                .stream().flatMap(l -> l.cells().stream()).flatMap(c -> words.day(c).stream()).toList();
+                .stream()
+                        .flatMap(l -> l.cells().stream())
+                        .flatMap(c -> words.day(c).stream())
+                        .toList();
         List<WrittenDate> all = above.isEmpty()
                 ? DatesInText.only(table.area().sheet()).stream().toList()
                 : above;

@@ -10,9 +10,19 @@ final class VolumeUnits {
 
     static OptionalDouble litres(VolumeUnit unit, Context context) {
         if (unit == VolumeUnit.BUCKET) {
-            return context.preference("bucket litres").map(VolumeUnits::number).orElse(OptionalDouble.empty());
+            return context.preference("bucket litres").map(VolumeUnits::number).orElseGet(() -> told(context));
         }
         return gallon(unit, context).litres();
+    }
+
+    /** What the log itself tells of the bucket. */
+    private static OptionalDouble told(Context context) {
+        return context.words()
+                .bucket()
+                .map(b -> gallon(b.unit(), context).litres().stream()
+                        .map(l -> l * b.number())
+                        .findFirst())
+                .orElse(OptionalDouble.empty());
     }
 
     /** A gallon is the US one unless the preferences speak of an imperial or UK one. */

@@ -17,6 +17,7 @@ import soundings.sheet.Cell;
 import soundings.sheet.Value;
 import soundings.wording.AmountText;
 import soundings.wording.Amounts;
+import soundings.wording.Containers;
 import soundings.wording.Dates;
 import soundings.wording.DatesInText;
 import soundings.wording.DecimalMark;
@@ -38,6 +39,7 @@ final class Words {
 
     private final Vocabulary vocabulary;
     private Vocabulary running;
+    private Optional<Containers.Bucket> bucket = Optional.empty();
     private final Tanks tanks;
     private final Map<String, YearMonth> sheetMonths = new HashMap<>();
     private final Map<String, Label> labels = new HashMap<>();
@@ -79,6 +81,15 @@ final class Words {
     /** Names met in the log, which running text may use as well. */
     void learn(List<Named> additives, List<Named> named) {
         running = vocabulary.with(additives, named);
+    }
+
+    /** What a bucket holds, where the log tells it. */
+    void learn(Optional<Containers.Bucket> told) {
+        bucket = told;
+    }
+
+    Optional<Containers.Bucket> bucket() {
+        return bucket;
     }
 
     /** What running text is read with. */
@@ -192,7 +203,9 @@ final class Words {
 
     /** The month that a text names and nothing else, 1 to 12, whether or not it says the year. */
     Optional<Integer> monthNamed(Cell cell) {
-        return cell.value() instanceof Value.Text text ? Dates.month(text.text()).map(m -> m.month()) : Optional.empty();
+        return cell.value() instanceof Value.Text text
+                ? Dates.month(text.text()).map(m -> m.month())
+                : Optional.empty();
     }
 
     /** Whether a label names the size of a tank: {@code Volume}, {@code Tank litres}. */

@@ -64,6 +64,10 @@ final class ChangePhrase {
             "out");
     private static final Set<String> ENDS =
             Set.of("with", "using", "and", "then", "after", "before", "at", "&", "+", "while", "because", "plus");
+    /** Between an amount and the water: {@code 10 % of the tank}, {@code 10 % d'eau}. */
+    private static final Set<String> OF =
+            Set.of("of", "the", "a", "tank", "d", "de", "l", "la", "'", "des", "vom", "van", "het", "del");
+
     private static final Set<String> TAKING = Set.of("siphoned", "drained", "took", "removed", "drew");
 
     private ChangePhrase() {}
@@ -95,51 +99,59 @@ final class ChangePhrase {
     }
 
     private static boolean changed(Clauses text, int i) {
+        return means(text, i, "changed");
+    }
+
+    private static boolean means(Clauses text, int i, String means) {
         return i >= 0
                 && i < text.size()
                 && text.vocabulary
                         .find(Alias.Kind.CHANGE, text.tokens.get(i).text())
-                        .filter("changed"::equals)
+                        .filter(means::equals)
                         .isPresent();
     }
 
     /** An amount and its unit, and the token behind. */
-    private record Measure(Amount amount, VolumeUnit unit, int end) {}
+    private record Measure(Amount amount, VolumeUnit unit, int end, boolean bucket) {}
 
     private static Optional<Measure> measure(Clauses text, int i) {
         if (i >= text.size() || text.stop(i)) {
             return Optional.empty();
         }
-        Optional<AmountScan.Found> found =
-                AmountScan.inText(text.plain, text.tokens.get(i).from(), text.mark);
-        return found.map(f -> {
-            int behind = text.tokenAt(f.end(), i);
-            Optional<Clauses.Volume> unit = text.volumeWords(behind);
-            return new Measure(
-                    f.amount().amount(),
-                    unit.map(Clauses.Volume::unit).orElse(VolumeUnit.UNWRITTEN),
-                    unit.map(Clauses.Volume::end).orElse(behind));
-        });
+        Optional<Measure> carried = Containers.at(text, i)
+                .map(c -> new Measure(new Amount.Exact(c.number()), c.unit(), c.end(), c.bucket()));
+        return carried.or(() -> AmountScan.inText(text.plain, text.tokens.get(i).from(), text.mark)
+                .map(f -> {
+                    int behind = text.tokenAt(f.end(), i);
+                    Optional<Clauses.Volume> unit = text.volumeWords(behind);
+                    return new Measure(
+                            f.amount().amount(),
+                            unit.map(Clauses.Volume::unit).orElse(VolumeUnit.UNWRITTEN),
+                            unit.map(Clauses.Volume::end).orElse(behind),
+                            unit.filter(u -> u.unit() == VolumeUnit.BUCKET).isPresent());
+                }));
     }
 
     private static Optional<Clauses.Found> amountFirst(Clauses text, int i) {
         return measure(text, i).flatMap(m -> {
-            int at = text.pass(m.end(), Set.of("of", "the", "a", "tank"), 2);
+            int at = text.pass(m.end(), OF, 3);
             Optional<Names.Match> word = word(text, at);
-            boolean changed = changed(text, at) || text.is(at, "water") && changed(text, at + 1);
+            boolean changed = changed(text, at) || means(text, at, "noun") && changed(text, at + 1);
             if (word.isPresent() || changed) {
-                return finish(text, word.map(Names.Match::to).orElse(at), m, 0.95);
+                int behind = means(text, at, "noun") ? at + 1 : at;
+                return finish(text, word.map(Names.Match::to).orElse(changed(text, behind) ? behind + 1 : at), m, 0.95);
             }
-            return m.unit() == VolumeUnit.BUCKET && text.stop(m.end())
-                    ? finish(text, m.end(), m, 0.5)
-                    : Optional.empty();
+            int end = means(text, at, "noun") ? at + 1 : m.end();
+            return m.bucket() && text.stop(end) ? finish(text, end, m, 0.5) : Optional.empty();
         });
     }
 
     private static Optional<Clauses.Found> wordFirst(Clauses text, int i) {
         return word(text, i).flatMap(w -> {
             int percent = text.is(w.to(), "%") ? w.to() + 1 : w.to();
-            Optional<Measure> measure = measure(text, text.pass(percent, BETWEEN, 3));
+            Optional<Measure> measure = text.is(percent, ",")
+                    ? measure(text, percent + 1).filter(m -> m.unit() != VolumeUnit.UNWRITTEN)
+                    : measure(text, text.pass(percent, BETWEEN, 3));
             return measure.flatMap(m -> finish(text, m.end(), percentBefore(m, percent > w.to()), 0.95));
         });
     }
@@ -147,7 +159,7 @@ final class ChangePhrase {
     /** {@code WC % 10}: the sign stands before. */
     private static Measure percentBefore(Measure measure, boolean percent) {
         boolean takes = percent && measure.unit() == VolumeUnit.UNWRITTEN;
-        return takes ? new Measure(measure.amount(), VolumeUnit.PERCENT, measure.end()) : measure;
+        return takes ? new Measure(measure.amount(), VolumeUnit.PERCENT, measure.end(), false) : measure;
     }
 
     private static Optional<Clauses.Found> verbFirst(Clauses text, int i) {

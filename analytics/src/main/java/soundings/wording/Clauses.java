@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import soundings.chemistry.Alias;
 
 /** A text in tokens, with the questions the phrase rules ask of a place in it. */
@@ -116,16 +117,31 @@ final class Clauses {
         return number(i) ? Numerals.with(tokens.get(i).text(), mark) : OptionalDouble.empty();
     }
 
+    private Optional<Names.Match> named(int i, Function<String, Optional<String>> known) {
+        return i < 0 ? Optional.empty() : Names.at(tokens, i, known);
+    }
+
     Optional<Names.Match> test(int i) {
-        return Names.at(tokens, i, k -> vocabulary.find(Alias.Kind.PARAMETER, k));
+        return named(i, k -> vocabulary.find(Alias.Kind.PARAMETER, k));
     }
 
     Optional<Names.Match> additive(int i) {
-        return Names.at(tokens, i, vocabulary::findAdditive);
+        return named(i, vocabulary::findAdditive);
     }
 
     Optional<Names.Match> tank(int i) {
-        return Names.at(tokens, i, vocabulary::findTank);
+        return named(i, vocabulary::findTank);
+    }
+
+    /** The word of dosing, of one or more tokens, that begins here. */
+    Optional<Names.Match> dosing(int i) {
+        Optional<Names.Match> words = named(i, k -> vocabulary.find(Alias.Kind.DOSING, k));
+        return words.isPresent() || !is(i, "@") ? words : Optional.of(new Names.Match(i, i + 1, "@", "to"));
+    }
+
+    /** Whether a word of dosing with this meaning begins here. */
+    boolean dosing(int i, String means) {
+        return dosing(i).filter(w -> w.means().equals(means)).isPresent();
     }
 
     Optional<VolumeUnit> volume(int i) {

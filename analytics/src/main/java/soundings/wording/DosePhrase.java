@@ -35,7 +35,7 @@ final class DosePhrase {
             "oneoff",
             "+",
             "plus");
-    private static final Set<String> NOT_A_NAME = Set.of(
+    static final Set<String> NOT_A_NAME = Set.of(
             "by",
             "more",
             "less",
@@ -351,7 +351,10 @@ final class DosePhrase {
         int words = 0;
         for (int i = from; i < to; i++) {
             Token token = text.tokens.get(i);
-            if (text.in(i, NOT_A_NAME) || times(i) || !(token.word() || token.number() && i > from || token.is("-"))) {
+            if (text.in(i, NOT_A_NAME)
+                    || Hedges.ahead(text, i)
+                    || times(i)
+                    || !(token.word() || counted(i) && i > from || token.is("-"))) {
                 return Optional.empty();
             }
             words += token.word() ? 1 : 0;
@@ -362,6 +365,14 @@ final class DosePhrase {
                 && !otherThing(text, from, to)
                 && quantity.millilitres();
         return fits ? Optional.of(text.written(from, to)) : Optional.empty();
+    }
+
+    /** {@code pump 2}: which one; behind a test's name a number is its result. */
+    private boolean counted(int i) {
+        String number = text.tokens.get(i).text();
+        return text.number(i)
+                && number.chars().allMatch(Character::isDigit)
+                && text.test(i - 1).isEmpty();
     }
 
     /** Whether words name something that is not dosed: a pump's flow, what evaporates, food. */

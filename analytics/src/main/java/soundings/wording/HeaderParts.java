@@ -146,7 +146,9 @@ final class HeaderParts {
         List<Names.Match> words = Names.all(tokens, k -> vocabulary.find(Alias.Kind.CHANGE, k));
         Optional<Names.Match> water =
                 words.stream().filter(w -> w.means().equals("water")).findFirst();
-        return water.or(() -> volume().isPresent() ? words.stream().findFirst() : Optional.empty());
+        return water.or(() -> volume().isPresent()
+                ? words.stream().filter(w -> w.means().equals("changed")).findFirst()
+                : Optional.empty());
     }
 
     private Optional<Rate> findRate() {

@@ -172,7 +172,12 @@ public final class Headers {
     /** The header speaks of doses, changes, targets or averages of the test, not of its results. */
     private static boolean otherUse(HeaderParts parts, Names.Match name) {
         boolean derived = parts.derived.stream().anyMatch(d -> !name.covers(d.from()));
-        return derived || parts.solution() || parts.rate.isPresent() || parts.doseWord() || parts.byHand() || parts.change.isPresent();
+        return derived
+                || parts.solution()
+                || parts.rate.isPresent()
+                || parts.doseWord()
+                || parts.byHand()
+                || parts.change.isPresent();
     }
 
     private static List<HeaderMeaning> roles(HeaderParts parts) {

@@ -1,6 +1,8 @@
 package soundings.wording;
 
+import java.util.Map;
 import java.util.Set;
+import soundings.chemistry.Alias;
 
 /** Words that make a number something other than a result of today: aims, memories, conditions. */
 final class Hedges {
@@ -97,10 +99,22 @@ final class Hedges {
             "hier",
             "gisteren");
 
+    private static final Map<Alias.Kind, Set<String>> AHEAD =
+            Map.of(Alias.Kind.JOB, Set.of("ahead", "wanted"), Alias.Kind.CARE, Set.of("ahead", "unsaid"));
+
     private Hedges() {}
 
     static boolean aim(String plainWord) {
         return AIMS.contains(plainWord);
+    }
+
+    /** A word of a plan, a wish, a condition or another's say: what stands beside it has not been done. */
+    static boolean ahead(Clauses text, int i) {
+        return word(text, i)
+                || AHEAD.entrySet().stream()
+                        .anyMatch(e -> Names.at(text.tokens, i, k -> text.vocabulary.find(e.getKey(), k))
+                                .filter(m -> e.getValue().contains(m.means()))
+                                .isPresent());
     }
 
     static boolean word(Clauses text, int i) {

@@ -41,6 +41,12 @@ public final class Phrases {
     private static final Set<String> TIMES =
             Set.of("double", "doubled", "half", "halved", "halve", "tripled", "triple", "quarter", "quartered");
 
+    private static final Set<String> ENDED = Set.of("stop", "off", "none");
+    /** {@code alk is off}: its dose ended, or its result is odd. */
+    private static final int SHORT = 3;
+
+    private static final Set<String> CHANGED = Set.of("up", "down", "half", "double", "triple");
+
     /** Events that are deeds: to forget or to plan one is not to do it. */
     private static final Set<String> RENEWED =
             Set.of("carbon", "phosphateRemover", "light", "bottle", "kit", "calibration", "filter");
@@ -355,8 +361,9 @@ public final class Phrases {
         boolean stop = false;
         boolean dosed = false;
         for (int i = from; i < to; i++) {
-            stop |= text.in(i, RateWords.STOPPED);
+            stop |= text.dosing(i).filter(w -> ENDED.contains(w.means())).isPresent();
             dosed |= text.additive(i).isPresent()
+                    || to - from <= SHORT && text.test(i).isPresent()
                     || text.test(i)
                             .filter(n -> text.in(n.to(), HeaderParts.DOSE_WORDS))
                             .isPresent();
@@ -370,7 +377,8 @@ public final class Phrases {
         boolean times = false;
         for (int i = from; i < to; i++) {
             dose |= text.in(i, HeaderParts.DOSE_WORDS) || text.additive(i).isPresent();
-            times |= text.in(i, TIMES);
+            times |= text.in(i, TIMES)
+                    || text.dosing(i).filter(w -> CHANGED.contains(w.means())).isPresent();
         }
         return dose && times;
     }

@@ -13,8 +13,9 @@ import java.util.Set;
  * @param end index of the first token behind it
  */
 record Rate(double mlPerDay, VolumeUnit volume, int end) {
-    private static final Set<String> PER =
-            Set.of("/", "per", "a", "an", "pro", "par", "je", "each", "every", "por", "al", "am");
+    private static final Set<String> PER = Set.of(
+            "/", "per", "a", "an", "pro", "par", "je", "each", "every", "por", "al", "am", "jeden", "jede", "chaque",
+            "elke", "elk", "cada");
     private static final Map<String, Double> PERIODS = Map.ofEntries(
             Map.entry("day", 1.0),
             Map.entry("days", 1.0),
@@ -34,6 +35,13 @@ record Rate(double mlPerDay, VolumeUnit volume, int end) {
             Map.entry("hr", 24.0),
             Map.entry("h", 24.0),
             Map.entry("hourly", 24.0),
+            Map.entry("stunde", 24.0),
+            Map.entry("std", 24.0),
+            Map.entry("heure", 24.0),
+            Map.entry("uur", 24.0),
+            Map.entry("hora", 24.0),
+            Map.entry("semaine", 1.0 / 7),
+            Map.entry("semana", 1.0 / 7),
             Map.entry("week", 1.0 / 7),
             Map.entry("wk", 1.0 / 7),
             Map.entry("woche", 1.0 / 7),

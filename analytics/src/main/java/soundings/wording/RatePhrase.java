@@ -12,8 +12,8 @@ final class RatePhrase {
 
     static Optional<Clauses.Found> at(Clauses text, int start) {
         int i = text.pass(start, RateWords.LEAD, 5);
-        return stopped(text, start)
-                .or(() -> RelativeRate.at(text, start))
+        return DoseList.at(text, start)
+                .or(() -> DoseClause.at(text, start))
                 .or(() -> since(text, start))
                 .or(() -> named(text, i))
                 .or(() -> numberFirst(text, i))
@@ -52,7 +52,9 @@ final class RatePhrase {
         while (to < i + 4 && to < text.size() && nameWord(text, to)) {
             to++;
         }
-        return to == i || Hedges.word(text, i) || DosePhrase.otherThing(text, i, to)
+        return to == i
+                        || IntStream.range(i, to).anyMatch(k -> Hedges.ahead(text, k))
+                        || DosePhrase.otherThing(text, i, to)
                 ? Optional.empty()
                 : amount(text, text.pass(to, RateWords.BETWEEN, 5), List.of(text.written(i, to)), 0.7);
     }
@@ -65,6 +67,10 @@ final class RatePhrase {
         return numbered
                 || hyphen
                 || token.word()
+                        && text.dosing(i)
+                                .filter(w ->
+                                        !w.means().equals("name") && !w.means().equals("pump"))
+                                .isEmpty()
                         && !RateWords.BETWEEN.contains(token.text())
                         && !RateWords.RELATIVE.contains(token.text())
                         && !RateWords.FROM.contains(token.text())
@@ -182,7 +188,8 @@ final class RatePhrase {
                                 additives.get(0),
                                 text.value(amount).getAsDouble(),
                                 Optional.empty(),
-                                Said.Rate.Told.SETTING))
+                                Said.Rate.Told.SETTING,
+                                0))
                 : Optional.empty();
     }
 
@@ -190,8 +197,14 @@ final class RatePhrase {
     static Optional<Rate.Period> often(Clauses text, int start) {
         int i = text.is(start, "each") ? start + 1 : start;
         i = text.is(i, ",") && (times(text, i + 1).isPresent()) ? i + 1 : i;
-        if (text.in(i, RateWords.PART_OF_DAY) && text.and(i + 1) && text.in(i + 2, RateWords.PART_OF_DAY)) {
-            return Optional.of(new Rate.Period(2, i + 3));
+        int part = text.pass(i, Set.of("'", "s"), 2);
+        int other = text.pass(part + 2, Set.of("'", "s"), 2);
+        if (text.dosing(part, "part") && text.and(part + 1) && text.dosing(other, "part")) {
+            return Optional.of(new Rate.Period(2, other + 1));
+        }
+        Optional<Names.Match> hourly = text.dosing(i).filter(w -> w.means().equals("hourly"));
+        if (hourly.isPresent()) {
+            return Optional.of(new Rate.Period(24, hourly.get().to()));
         }
         Optional<Rate.Period> times = times(text, i);
         return times.or(() -> every(text, start)).or(() -> Rate.period(text.tokens, start));
@@ -202,16 +215,20 @@ final class RatePhrase {
         if (text.is(i, "x") && text.number(i + 1)) {
             return multiplied(text, text.value(i + 1).orElse(0), i + 2);
         }
-        boolean counted = text.number(i)
-                && (text.is(i + 1, "x")
-                        || text.is(i + 1, "times")
-                        || text.is(i + 1, "doses")
-                        || text.is(i + 1, "time"));
-        if (counted) {
+        if (text.number(i) && counts(text, i + 1)) {
             return multiplied(text, text.value(i).orElse(0), i + 2);
+        }
+        Optional<Names.Match> once = text.dosing(i).filter(w -> w.means().equals("once"));
+        if (once.isPresent()) {
+            return multiplied(text, 1, once.get().to());
         }
         Integer word = i < text.size() ? RateWords.TIMES.get(text.tokens.get(i).text()) : null;
         return word == null ? Optional.empty() : multiplied(text, word, text.is(i + 1, "times") ? i + 2 : i + 1);
+    }
+
+    /** {@code x}, {@code times}, {@code doses}. */
+    static boolean counts(Clauses text, int i) {
+        return text.dosing(i, "times") || text.is(i, "doses");
     }
 
     private static Optional<Rate.Period> multiplied(Clauses text, double times, int i) {
@@ -281,39 +298,5 @@ final class RatePhrase {
             }
         }
         return Optional.empty();
-    }
-
-    /** The whole clause says that dosing ended. */
-    private static Optional<Clauses.Found> stopped(Clauses text, int start) {
-        List<String> additives = new ArrayList<>();
-        boolean stop = false;
-        Optional<Start> since = Optional.empty();
-        int i = text.pass(start, Set.of("-", "•", "and", "&", ":"), 2);
-        while (!text.stop(i)) {
-            int before = additives.size();
-            Optional<Start> day = start(text, i);
-            if (day.isPresent()) {
-                since = day;
-                i = day.get().end();
-            } else if (text.in(i, RateWords.STOPPED)) {
-                stop = true;
-                i++;
-            } else if (text.in(i, RateWords.STOP_FILL) || before > 0 && text.and(i)) {
-                i++;
-            } else {
-                int end = additives(text, i, additives);
-                if (additives.size() == before || additives.size() > 4) {
-                    return Optional.empty();
-                }
-                i = end;
-            }
-        }
-        if (!stop || additives.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<WrittenDate> from = since.flatMap(Start::date);
-        List<Said> said =
-                additives.stream().map(a -> (Said) new Said.Rate(a, 0, from)).toList();
-        return Optional.of(new Clauses.Found(i, 0.85, said));
     }
 }

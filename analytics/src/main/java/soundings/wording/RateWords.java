@@ -147,20 +147,6 @@ final class RateWords {
             "verhoogd",
             "verlaagd");
 
-    static final Set<String> STOP_FILL = Set.of(
-            "dosing",
-            "dose",
-            "doser",
-            "pump",
-            "the",
-            "all",
-            "is",
-            "now",
-            "turned",
-            "switched",
-            "today",
-            "for",
-            "adding");
     static final Set<String> FROM = Set.of("from", "since", "starting", "ab", "seit", "as");
     static final Set<String> PART_OF_DAY =
             Set.of("morning", "evening", "am", "pm", "noon", "night", "mornings", "evenings");

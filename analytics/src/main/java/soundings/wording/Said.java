@@ -31,9 +31,11 @@ public sealed interface Said {
      * From now, or from a day named, an additive goes in at this rate; zero stops it.
      *
      * @param additive the keeper's own name for it where known, else as written; empty when none is named
+     * @param daysLater from which day, counted from the day of the text: 1 {@code from tomorrow}, -1 {@code since yesterday}
      * @param mlPerDay how much; where it is told by the setting before, how many times that or how much more
      */
-    record Rate(String additive, double mlPerDay, Optional<WrittenDate> from, Told told) implements Said {
+    record Rate(String additive, double mlPerDay, Optional<WrittenDate> from, Told told, int daysLater)
+            implements Said {
         /** How a rate is told. */
         public enum Told {
             A_DAY,
@@ -41,12 +43,18 @@ public sealed interface Said {
             SETTING,
             /** {@code doubled}, {@code halved}: in times of the setting before. */
             TIMES,
+            /** {@code still at 60 ml a day}: as it was. */
+            STILL,
+            /** {@code raised alk 45 ml a day}: the new dose, or what was added; less than zero where it was lowered. */
+            EITHER,
+            /** {@code same dose as before}: what it was before it ended. */
+            AGAIN,
             /** {@code raised by 5 ml}: what is added to the setting before, or taken from it where it is negative. */
             STEP
         }
 
         Rate(String additive, double mlPerDay, Optional<WrittenDate> from) {
-            this(additive, mlPerDay, from, Told.A_DAY);
+            this(additive, mlPerDay, from, Told.A_DAY, 0);
         }
 
         public boolean assumed() {
@@ -54,16 +62,20 @@ public sealed interface Said {
         }
 
         public boolean relative() {
-            return told == Told.TIMES || told == Told.STEP;
+            return told == Told.TIMES || told == Told.STEP || told == Told.AGAIN || told == Told.EITHER;
         }
 
         /** Of this additive, where none is named. */
         Said named(String other) {
-            return additive.isEmpty() ? new Rate(other, mlPerDay, from, told) : this;
+            return additive.isEmpty() ? new Rate(other, mlPerDay, from, told, daysLater) : this;
+        }
+
+        Rate of(String other) {
+            return new Rate(other, mlPerDay, from, told, daysLater);
         }
 
         Rate since(Optional<WrittenDate> day) {
-            return new Rate(additive, mlPerDay, day, told);
+            return new Rate(additive, mlPerDay, day, told, daysLater);
         }
 
         @Override

@@ -13,6 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import soundings.log.Log;
+import soundings.sheet.Cell;
+import soundings.sheet.CellRef;
+import soundings.sheet.Look;
+import soundings.sheet.Value;
 
 /** Doses in a note of which something is not written. */
 class DosesInWordsTest {
@@ -158,5 +162,115 @@ class DosesInWordsTest {
 
         assertThat(Sheets.readings(log)).contains("Nursery 2026-05-09 alkalinity 7.5", "Lagoon 2026-05-09 calcium 430");
         assertThat(Sheets.changes(log)).containsExactly("Lagoon 2026-05-09 0.1", "Nursery 2026-05-09 0.1");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "alk solution 30 ml/day, KH mix +5 ml/day, alk solution 35",
+        "soda ash solution 30 ml/day, alk dose halved, soda ash solution 15",
+        "calcium chloride mix 30 ml/day, calcium dose up 10 %, calcium chloride mix 33"
+    })
+    void a_dose_told_by_the_one_before_finds_it_under_another_name(String first, String second, String dose) {
+        assertThat(doses(twice(first, second))).contains("Lagoon 2026-05-08 " + dose);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "alk solution 30 ml/day, calcium solution +5 ml/day",
+        "soda ash solution 30 ml/day. baking soda solution 10 ml/day, alk dose halved",
+        "alk solution 30 ml/day. upped the alk dose a bit, alk +5 ml/day",
+        "alk solution 30 ml/day. alk dosing stopped, alk +5 ml/day",
+        "alk solution 30 ml/day, alk back to the old rate"
+    })
+    void a_dose_told_by_one_that_is_not_known_for_sure_is_not_taken(String first, String second) {
+        Log log = twice(first, second);
+
+        assertThat(doses(log)).noneMatch(d -> d.contains("2026-05-08"));
+        assertThat(issues(log)).contains("unreadText");
+    }
+
+    private static Log twice(String first, String second) {
+        return read(sheet(
+                "Lagoon", row("Date", "Ca mg/L", "Notes"), row(day(5, 1), 410, first), row(day(5, 8), 415, second)));
+    }
+
+    @Test
+    void a_dose_that_stays_is_no_new_one() {
+        assertThat(doses(noted("blue mix still at 30 ml/day"))).containsExactly("Lagoon 2026-05-01 blue mix 30");
+        assertThat(doses(noted("blue mix still at 35 ml/day"))).contains("Lagoon 2026-05-08 blue mix 35");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "blue mix 24 ml/day from tomorrow, 2026-05-09, 24",
+        "blue mix at 24 ml/day since yesterday, 2026-05-07, 24",
+        "raised blue mix 36 ml/day, 2026-05-08, 36"
+    })
+    void a_dose_may_begin_the_day_after_or_before(String note, String from, int mlPerDay) {
+        assertThat(doses(noted(note))).contains("Lagoon " + from + " blue mix " + mlPerDay);
+    }
+
+    @Test
+    void a_dose_that_may_be_a_step_is_not_used() {
+        assertThat(doses(noted("raised blue mix 8 ml/day"))).noneMatch(d -> d.contains("2026-05-08"));
+    }
+
+    @Test
+    void a_step_beside_the_column_of_the_new_dose_is_not_added_again() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Date", "Ca mg/L", "blue mix ml/day", "Notes"),
+                row(day(5, 1), 410, 30, ""),
+                row(day(5, 8), 415, 35, "blue mix +5 ml/day"),
+                row(day(5, 15), 415, 40, "")));
+
+        assertThat(doses(log))
+                .containsExactly(
+                        "Lagoon 2026-05-01 blue mix 30",
+                        "Lagoon 2026-05-08 blue mix 35",
+                        "Lagoon 2026-05-15 blue mix 40");
+    }
+
+    @Test
+    void a_note_pinned_to_a_cell_tells_doses_and_changes_but_no_results() {
+        Cell pinned = new Cell(
+                new CellRef(0, 0),
+                new Value.Numeric(415),
+                Look.PLAIN,
+                "blue mix 36 ml/day. 10 % wc. second test: Ca 480");
+        Log log = read(sheet(
+                "Lagoon",
+                row("Date", "Ca mg/L", "Notes"),
+                row(day(5, 1), 410, "blue mix 30 ml/day"),
+                row(day(5, 8), pinned, "")));
+
+        assertThat(doses(log)).contains("Lagoon 2026-05-08 blue mix 36");
+        assertThat(Sheets.changes(log)).containsExactly("Lagoon 2026-05-08 0.1");
+        assertThat(Sheets.readings(log)).hasSize(2);
+    }
+
+    @Test
+    void a_bucket_holds_what_the_log_tells() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("1 bucket = 12 L"),
+                row("Date", "Ca mg/L", "Notes"),
+                row(day(5, 1), 410, "two buckets of water changed"),
+                row(day(5, 8), 415, "")));
+
+        assertThat(Sheets.changes(log)).containsExactly("Lagoon 2026-05-01 24 L");
+    }
+
+    @Test
+    void a_row_that_says_water_change_tells_what_its_amount_is() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Date", "Kind", "Details"),
+                row(day(5, 1), "test", "Ca 410"),
+                row(day(5, 2), "water change", "10 %"),
+                row(day(5, 8), "test", "Ca 415"),
+                row(day(5, 9), "note", "10 % light")));
+
+        assertThat(Sheets.changes(log)).containsExactly("Lagoon 2026-05-02 0.1");
     }
 }

@@ -34,8 +34,12 @@ class PhrasesTest {
                                 + switch (r.told()) {
                                     case STEP -> " more";
                                     case TIMES -> " times";
+                                    case AGAIN -> " again";
+                                    case EITHER -> " either";
+                                    case STILL -> " still";
                                     default -> "";
                                 }
+                                + (r.daysLater() == 0 ? "" : r.daysLater() > 0 ? " next day" : " day before")
                                 + r.from()
                                         .map(f -> " from" + DatesTest.shown(f))
                                         .orElse(""),
