@@ -87,6 +87,7 @@ final class FormAids {
             XSSFComment comment = made.sheet().createDrawingPatriarch().createCellComment(anchor);
             comment.setString(new XSSFRichTextString(field.note()));
             comment.setAuthor("Soundings");
+            comment.setAddress(new CellAddress(0, column));
         }
     }
 

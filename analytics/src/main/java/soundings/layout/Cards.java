@@ -50,7 +50,7 @@ final class Cards {
         area.lines().forEach(l -> label(l).ifPresent(t -> times.merge(t, 1, Integer::sum)));
         Optional<String> first = area.lines().stream()
                 .flatMap(l -> label(l).stream())
-                .filter(t -> times.get(t) >= FEWEST)
+                .filter(t -> times.getOrDefault(t, 0) >= FEWEST)
                 .findFirst();
         List<List<Line>> blocks = new ArrayList<>();
         for (Line line : area.lines()) {

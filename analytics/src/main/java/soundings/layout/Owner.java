@@ -57,7 +57,8 @@ final class Owner {
     private boolean entitled(List<Shape> sheet) {
         return sheet.stream()
                 .map(Shape::table)
-                .anyMatch(t -> named(t, true).isPresent() || !titles.general(t.area().sheet()));
+                .anyMatch(t ->
+                        named(t, true).isPresent() || !titles.general(t.area().sheet()));
     }
 
     /** The name in a table's titles, or behind a word for a tank among its headings. */

@@ -41,7 +41,7 @@ final class ToldTanks {
         ToldTanks told = new ToldTanks();
         shapes.stream().filter(Shape::dated).forEach(s -> told.notes(s, words, mark));
         Set<String> said = told.saidElsewhere(shapes);
-        told.cells.keySet().removeIf(k -> told.cells.get(k).size() < FEWEST_CELLS);
+        told.cells.values().removeIf(in -> in.size() < FEWEST_CELLS);
         told.cells.keySet().removeIf(k -> !said.contains(k) && !told.kinds.contains(k) && !told.shares(k));
         return told;
     }
@@ -78,7 +78,7 @@ final class ToldTanks {
     }
 
     private boolean shares(String key) {
-        return cells.get(key).stream()
+        return cells.getOrDefault(key, Set.of()).stream()
                         .filter(c -> cells.entrySet().stream()
                                 .anyMatch(e ->
                                         !e.getKey().equals(key) && e.getValue().contains(c)))
@@ -89,7 +89,7 @@ final class ToldTanks {
     /** Each name as it is mostly written, and how often. */
     Map<String, Integer> names() {
         Map<String, Integer> names = new LinkedHashMap<>();
-        cells.forEach((key, in) -> names.put(mostly(spellings.get(key)), in.size()));
+        cells.forEach((key, in) -> names.put(mostly(spellings.getOrDefault(key, Map.of())), in.size()));
         return names;
     }
 

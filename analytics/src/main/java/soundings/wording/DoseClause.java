@@ -143,11 +143,6 @@ final class DoseClause {
         return takes;
     }
 
-    /** {@code from 4 to}: the old dose, no day. */
-    private boolean oldFirst() {
-        return text.dosing(at, "from") && text.number(at + 1) && text.dosing(at + 2, "to");
-    }
-
     private boolean amount() {
         boolean signed = text.is(at, "+") || minus(at);
         int from = signed ? at + 1 : at;

@@ -224,6 +224,11 @@ class StarterReadBackTest {
     }
 
     @Test
+    void the_help_pinned_to_a_header_is_no_note_of_a_row() {
+        assertThat(entries(Remark.class)).extracting(r -> r.at().text()).noneMatch(t -> t.startsWith("The "));
+    }
+
+    @Test
     void nothing_is_set_aside() {
         assertThat(log.tanks()).containsExactlyInAnyOrder("Long tank", "Nursery");
         assertThat(log.issues())
