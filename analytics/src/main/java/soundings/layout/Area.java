@@ -15,10 +15,10 @@ import soundings.sheet.Region;
  * A part of a sheet as lines of cells, either upright or turned, so that what follows can always take records to run
  * down. Places handed out are those of the sheet.
  */
-record Area(String sheet, boolean turned, List<Line> lines, List<Region> merges) {
+record Area(String sheet, Places places, List<Line> lines, List<Region> merges) {
 
     static Area of(Grid grid) {
-        return new Area(grid.name(), false, lines(grid.cells()), grid.merges());
+        return new Area(grid.name(), Places.UPRIGHT, lines(grid.cells()), grid.merges());
     }
 
     /** The same cells with rows and columns exchanged. */
@@ -28,7 +28,7 @@ record Area(String sheet, boolean turned, List<Line> lines, List<Region> merges)
         cells.sort(Comparator.comparing(Cell::at));
         return new Area(
                 sheet,
-                !turned,
+                turned() ? Places.UPRIGHT : Places.TURNED,
                 lines(cells),
                 merges.stream()
                         .map(m -> new Region(turn(m.first()), turn(m.last())))
@@ -40,7 +40,12 @@ record Area(String sheet, boolean turned, List<Line> lines, List<Region> merges)
     }
 
     private static CellRef turn(CellRef at) {
-        return new CellRef(/* row= */ at.column(), /* column= */ at.row());
+        return Places.TURNED.of(at);
+    }
+
+    /** Whether rows and columns are exchanged. */
+    boolean turned() {
+        return places.equals(Places.TURNED);
     }
 
     private static List<Line> lines(List<Cell> sorted) {
@@ -60,7 +65,7 @@ record Area(String sheet, boolean turned, List<Line> lines, List<Region> merges)
     Area columns(int from, int to) {
         List<Line> kept = new ArrayList<>();
         lines.forEach(line -> line.between(from, to).ifPresent(kept::add));
-        return new Area(sheet, turned, List.copyOf(kept), merges);
+        return new Area(sheet, places, List.copyOf(kept), merges);
     }
 
     /** Every column that holds something, in order. */
@@ -71,7 +76,7 @@ record Area(String sheet, boolean turned, List<Line> lines, List<Region> merges)
     }
 
     CellRef place(Cell cell) {
-        return turned ? turn(cell.at()) : cell.at();
+        return places.of(cell.at());
     }
 
     AsWritten written(Cell cell) {
@@ -86,7 +91,7 @@ record Area(String sheet, boolean turned, List<Line> lines, List<Region> merges)
         int right = some.stream().mapToInt(Line::lastColumn).max().orElse(left);
         CellRef first = new CellRef(top, left);
         CellRef last = new CellRef(bottom, right);
-        return turned ? new Region(turn(first), turn(last)) : new Region(first, last);
+        return new Region(places.of(first), places.of(last));
     }
 
     /** The merged area, in this area's own directions, that starts at a cell. */

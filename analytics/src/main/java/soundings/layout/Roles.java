@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import soundings.log.Inferred;
 import soundings.sheet.Cell;
 import soundings.sheet.Value;
@@ -15,6 +16,9 @@ final class Roles {
     private static final Set<Inferred> TANK = Set.of(Inferred.TANK);
     private static final String KNOWN = "tanks' names stand in it";
     private static final String NAMES = "rows of one day differ by it, and each name's values run on by themselves";
+
+    /** {@code Alk: 8.2} is more than a test's name. */
+    private static final Pattern RESULT = Pattern.compile("[\\s:=][<>~]?[0-9]+([.,][0-9]+)?(?![0-9\\p{L}+-])");
 
     private final Words words;
     private final Tanks tanks;
@@ -190,7 +194,11 @@ final class Roles {
     }
 
     private boolean namesTests(Shape shape, Field field) {
-        return known(shape, field, t -> words.inCompany(t).parameter().isPresent());
+        return known(
+                shape,
+                field,
+                t -> words.inCompany(t).parameter().isPresent()
+                        && !RESULT.matcher(t).find());
     }
 
     private Shape additivesByValue(Shape shape) {

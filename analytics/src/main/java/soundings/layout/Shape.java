@@ -38,12 +38,22 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
                         .findFirst();
     }
 
-    /** The day written above results that have none of their own. */
+    /** The day written above results that have none of their own; where days stand among the results it is not theirs. */
     Optional<WrittenDate> titledDay() {
         boolean results = has(Role.READING)
                 || (has(Role.TEST) && has(Role.RESULT))
                 || !HeadedDays.in(fields).isEmpty();
-        return findDate().isEmpty() && results ? topic.day() : Optional.empty();
+        int others = columns.values().stream().mapToInt(c -> c.count(Kind.DATE)).sum();
+        return findDate().isEmpty() && results && others < 2 ? topic.day() : Optional.empty();
+    }
+
+    /** Whether more of its columns hold days that nothing is read by than it has dated rows. */
+    boolean straysDates() {
+        long stray = fields.stream()
+                .filter(f -> f.role() == Role.UNKNOWN && column(f).share(Kind.DATE) >= 0.5)
+                .count();
+        int dated = findDate().map(f -> column(f).size()).orElse(0);
+        return stray >= 2 && stray >= dated;
     }
 
     /** Whether it is one card of several, whose day is written on it. */

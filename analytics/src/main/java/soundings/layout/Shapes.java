@@ -2,6 +2,7 @@ package soundings.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import soundings.sheet.Cell;
 import soundings.sheet.Grid;
 import soundings.sheet.Value;
@@ -38,6 +39,10 @@ final class Shapes {
         if (!cards.isEmpty()) {
             return cards.stream().map(this::card).toList();
         }
+        Optional<Area> days = DayBlocks.unfolded(area, words, tanks);
+        if (days.isPresent()) {
+            return found(days.get(), List.of()).shapes();
+        }
         Found upright = found(area, List.of());
         if (upright.sense() >= 0.6 && !datesBothWays(area, upright)) {
             return upright.shapes();
@@ -45,12 +50,13 @@ final class Shapes {
         List<Line> head = head(area);
         Area below = new Area(
                 area.sheet(),
-                false,
+                area.places(),
                 area.lines().subList(head.size(), area.lines().size()),
                 area.merges());
         Found turned = found(below.turn(), head);
         boolean alike = Math.abs(turned.sense() - upright.sense()) < ALIKE && datesBothWays(area, upright);
-        return alike
+        boolean stray = turned.shapes().stream().anyMatch(Shape::straysDates);
+        return alike || stray && turned.sense() > upright.sense()
                 ? upright.shapes().stream().map(s -> s.doubted(TURNED)).toList()
                 : turned.sense() > upright.sense() ? turned.shapes() : upright.shapes();
     }
@@ -205,7 +211,8 @@ final class Shapes {
     }
 
     private Shape settled(Shape shape) {
-        Shape roles = GroupNames.settle(WorkedOut.settle(Roles.settle(shape, words, tanks)), words);
+        Shape dated = DayBlocks.settle(shape);
+        Shape roles = GroupNames.settle(WorkedOut.settle(Roles.settle(dated, words, tanks)), words);
         return corrections.apply(HeadedNotes.settle(HeadedTanks.settle(roles, words), words));
     }
 

@@ -44,7 +44,7 @@ record Table(Area area, List<Line> titles, List<Line> band, List<Line> repeats, 
     List<Integer> usedColumns() {
         List<Line> all = new ArrayList<>(band);
         all.addAll(body);
-        return new Area(area.sheet(), area.turned(), all, List.of()).usedColumns();
+        return new Area(area.sheet(), area.places(), all, List.of()).usedColumns();
     }
 
     /** Every line of it, in order. */
