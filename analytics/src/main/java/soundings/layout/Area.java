@@ -2,6 +2,7 @@ package soundings.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -85,13 +86,16 @@ record Area(String sheet, Places places, List<Line> lines, List<Region> merges) 
 
     /** The smallest rectangle of the sheet around some lines; the lines are not empty. */
     Region around(List<Line> some) {
-        int top = some.get(0).row();
-        int bottom = some.get(some.size() - 1).row();
-        int left = some.stream().mapToInt(Line::firstColumn).min().orElse(0);
-        int right = some.stream().mapToInt(Line::lastColumn).max().orElse(left);
-        CellRef first = new CellRef(top, left);
-        CellRef last = new CellRef(bottom, right);
-        return new Region(places.of(first), places.of(last));
+        IntSummaryStatistics rows = new IntSummaryStatistics();
+        IntSummaryStatistics columns = new IntSummaryStatistics();
+        for (Line line : some) {
+            for (Cell cell :
+                    List.of(line.cells().get(0), line.cells().get(line.cells().size() - 1))) {
+                rows.accept(place(cell).row());
+                columns.accept(place(cell).column());
+            }
+        }
+        return new Region(new CellRef(rows.getMin(), columns.getMin()), new CellRef(rows.getMax(), columns.getMax()));
     }
 
     /** The merged area, in this area's own directions, that starts at a cell. */

@@ -87,12 +87,13 @@ final class Blocks {
 
     /** The first and last day of what a column's cells became, by column; under {@link #ALL} those of the whole table. */
     private static Map<Integer, Span> spans(Shape shape, List<LogEntry> entries) {
-        boolean turned = shape.table().area().turned();
+        Area area = shape.table().area();
+        Map<CellRef, Integer> columns = new HashMap<>();
+        shape.columns().forEach((column, own) -> own.cells().forEach(c -> columns.put(area.place(c), column)));
         Map<Integer, Span> spans = new HashMap<>();
         for (LogEntry entry : entries) {
-            CellRef cell = entry.at().cell();
             Span day = new Span(entry.date(), entry.date());
-            spans.merge(turned ? cell.row() : cell.column(), day, Span::with);
+            Optional.ofNullable(columns.get(entry.at().cell())).ifPresent(c -> spans.merge(c, day, Span::with));
             spans.merge(ALL, day, Span::with);
         }
         return spans;

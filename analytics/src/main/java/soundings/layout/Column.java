@@ -9,14 +9,15 @@ import java.util.Map;
 import java.util.Set;
 import soundings.sheet.Cell;
 import soundings.sheet.Value;
+import soundings.wording.Dates;
 
 /** The cells below a heading, counted by what they look like. */
 record Column(List<Cell> cells, Map<Kind, Integer> kinds, int serials, int days, int different, int manyWords) {
     static final Column EMPTY = new Column(List.of(), Map.of(), 0, 0, 0, 0);
 
-    /** Serial numbers of days between 1982 and 2064. */
+    /** A day as a number: counted from 1900, between 1982 and 2064, or its figures in a row, {@code 20260503}. */
     static boolean serial(double number) {
-        return number >= 30_000 && number < 60_000;
+        return Dates.serial(number).isPresent();
     }
 
     static boolean dayOfMonth(double number) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import soundings.sheet.Cell;
 import soundings.sheet.Value;
 import soundings.wording.DateOrder;
@@ -93,17 +94,15 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
     }
 
     private static long pointed(Shape shape) {
-        List<Cell> above = shape.titledDay().isPresent()
-                ? shape.table().titles().stream()
-                        .flatMap(l -> l.cells().stream())
-                        .toList()
-                : shape.findDate()
-                        .or(shape::findDiary)
-                        .map(f -> shape.column(f).cells())
-                        .orElse(List.of());
-        return above.stream()
-                .filter(c -> c.value() instanceof Value.Text text
-                        && POINTED.matcher(text.text()).find())
+        Stream<Cell> above = shape.titledDay().isPresent()
+                ? shape.table().titles().stream().flatMap(l -> l.cells().stream())
+                : shape.findDate().or(shape::findDiary).stream().flatMap(f -> shape.column(f).cells().stream());
+        Stream<String> texts =
+                above.filter(c -> c.value() instanceof Value.Text).map(Cell::shown);
+        Stream<String> sheet =
+                shape.titledDay().isPresent() ? Stream.of(shape.table().area().sheet()) : Stream.of();
+        return Stream.concat(texts, sheet)
+                .filter(t -> POINTED.matcher(t).find())
                 .count();
     }
 

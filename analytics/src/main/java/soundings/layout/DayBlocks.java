@@ -32,7 +32,7 @@ final class DayBlocks {
     private final DayHeads heads;
     private final int lead;
     private final List<Optional<DayHeads.Head>> found;
-    private final Map<CellRef, CellRef> elsewhere = new HashMap<>();
+    private final Map<CellRef, CellRef> places = new HashMap<>();
     private final Set<CellRef> said = new HashSet<>();
 
     private DayBlocks(Area area, Words words, Tanks tanks) {
@@ -54,8 +54,8 @@ final class DayBlocks {
 
     /** The columns put before the others hold the days and the tanks. */
     static Shape settle(Shape shape) {
-        boolean prefixed = shape.table().area().places() instanceof Places.Prefixed;
-        return !prefixed
+        boolean moved = shape.table().area().places() instanceof Places.Moved;
+        return !moved || shape.grid()
                 ? shape
                 : shape.replace(f -> f.column() == DATE, f -> f.with(Label.of(Role.DATE, 1)))
                         .replace(f -> f.column() == TANK, f -> f.with(Label.of(Role.TANK, 1)));
@@ -105,7 +105,7 @@ final class DayBlocks {
                 day.ifPresent(d -> cells.add(put(d.date(), new CellRef(row, DATE))));
                 tank.ifPresent(t -> cells.add(put(t, new CellRef(row, TANK))));
             }
-            rest.forEach(c -> cells.add(new Cell(moved(c.at()), c.value(), c.look(), c.comment())));
+            rest.forEach(c -> cells.add(moved(c)));
             if (!cells.isEmpty()) {
                 lines.add(new Line(area.lines().get(i).row(), List.copyOf(cells)));
             }
@@ -113,7 +113,7 @@ final class DayBlocks {
         List<Region> merges = area.merges().stream()
                 .map(m -> new Region(moved(m.first()), moved(m.last())))
                 .toList();
-        return new Area(area.sheet(), new Places.Prefixed(PREFIX, Map.copyOf(elsewhere)), List.copyOf(lines), merges);
+        return new Area(area.sheet(), new Places.Moved(Map.copyOf(places)), List.copyOf(lines), merges);
     }
 
     /** Whether a line right above a day names its tank. */
@@ -136,9 +136,14 @@ final class DayBlocks {
 
     /** A note pinned to the day or tank is said once, on the first of its lines. */
     private Cell put(Cell cell, CellRef at) {
-        elsewhere.put(at, cell.at());
+        places.put(at, cell.at());
         boolean first = said.add(cell.at());
         return new Cell(at, cell.value(), cell.look(), first ? cell.comment() : "");
+    }
+
+    private Cell moved(Cell cell) {
+        places.put(moved(cell.at()), cell.at());
+        return new Cell(moved(cell.at()), cell.value(), cell.look(), cell.comment());
     }
 
     private static CellRef moved(CellRef at) {

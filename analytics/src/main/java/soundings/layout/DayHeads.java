@@ -15,7 +15,6 @@ final class DayHeads {
     private static final Pattern LABELLED = Pattern.compile("(?s)\\s*([\\p{L}' ]{2,20}?)\\s*[:=]\\s*(.*)");
     private static final Pattern SIGNS = Pattern.compile("[\\s\\-–—:,;|/()]+");
     private static final Pattern TRAILING = Pattern.compile("[\\s\\-–—:,;|/(]+$");
-    private static final Pattern DAY = Pattern.compile("(?<![0-9'])[0-9]{1,2}(?![0-9])");
     private static final int LONGEST_NAME = 30;
 
     private final Words words;
@@ -93,10 +92,10 @@ final class DayHeads {
         return tanks.findNamed(cell.shown()).isPresent();
     }
 
-    /** Whether a cell is a day; {@code May 2026} is none, {@code 26 May} is. */
+    /** Whether a cell is a day; {@code May 2026} is none. */
     boolean dated(Cell cell) {
         boolean month =
-                words.monthNamed(cell).isPresent() && !DAY.matcher(cell.shown()).find();
+                words.monthNamed(cell).isPresent() && words.year(cell.shown()).isPresent();
         return !month && words.kind(cell) == Kind.DATE;
     }
 

@@ -15,6 +15,7 @@ final class Fields {
     private final Table table;
     private final Words words;
     private final Tanks tanks;
+    private final int first;
     private final int densest;
     private final boolean company;
 
@@ -22,8 +23,8 @@ final class Fields {
         this.table = table;
         this.words = words;
         this.tanks = tanks;
-        this.densest =
-                table.band().stream().mapToInt(l -> l.cells().size()).max().orElse(0);
+        this.first = table.usedColumns().stream().mapToInt(c -> c).min().orElse(0);
+        this.densest = table.band().stream().mapToInt(this::beyondFirst).max().orElse(0);
         this.company = table.band().stream()
                         .flatMap(l -> l.cells().stream())
                         .filter(c -> words.label(c).role() == Role.READING)
@@ -84,11 +85,16 @@ final class Fields {
         if (merge.isPresent()) {
             return merge.get().last().column() >= column;
         }
-        boolean sparse = line.cells().size() * 2 <= densest;
+        boolean sparse = beyondFirst(line) * 2 <= densest;
         return sparse
                 && !lowest(line)
                 && words.kind(cell) != Kind.UNIT
                 && !words.label(cell).role().dates();
+    }
+
+    /** How many labels a line holds, the one in the corner aside. */
+    private int beyondFirst(Line line) {
+        return line.cells().size() - (line.firstColumn() == first ? 1 : 0);
     }
 
     private boolean lowest(Line line) {

@@ -77,7 +77,7 @@ final class HeadedTanks {
                         LinkedHashMap::new,
                         Collectors.toList()));
         return byTest.values().stream()
-                .filter(g -> g.stream().map(this::name).distinct().count() > 1)
+                .filter(g -> g.stream().map(this::name).distinct().count() > 1 || !alike(g))
                 .filter(g -> g.stream().map(this::name).noneMatch(this::tellsHow))
                 .toList();
     }
@@ -103,7 +103,17 @@ final class HeadedTanks {
     private Stream<Field> doubtful(List<Field> group, Set<String> tanks) {
         boolean settled = group.stream().map(this::name).anyMatch(tanks::contains);
         boolean scales = group.stream().map(f -> f.label().unit()).distinct().count() > 1;
-        return settled || scales || agree(group) ? Stream.of() : group.stream().filter(f -> !name(f).isEmpty());
+        boolean nameless = group.stream().map(this::name).allMatch(String::isEmpty);
+        return settled || scales || agree(group)
+                ? Stream.of()
+                : group.stream().filter(f -> nameless || !name(f).isEmpty());
+    }
+
+    /** Whether columns headed alike hold nearly the same, or each has a heading of its own. */
+    private boolean alike(List<Field> group) {
+        boolean same =
+                group.stream().map(f -> Names.fold(f.header())).distinct().count() == 1;
+        return group.size() < 2 || !same || agree(group);
     }
 
     /** Every column holds, on its middle day, nearly what the first holds on the same rows. */
@@ -152,11 +162,15 @@ final class HeadedTanks {
 
     /** A kit, a time of day, a count of steps, a number alone: the same water tested in another way or once more. */
     private boolean tellsHow(String name) {
-        return name.chars().noneMatch(Character::isLetter) && !name.isEmpty()
-                || Stream.of(name.split(" ")).anyMatch(this::how);
+        return tellsHow(name, words);
     }
 
-    private boolean how(String word) {
+    static boolean tellsHow(String name, Words words) {
+        return name.chars().noneMatch(Character::isLetter) && !name.isEmpty()
+                || Stream.of(name.split(" ")).anyMatch(w -> how(w, words));
+    }
+
+    private static boolean how(String word, Words words) {
         Role role = words.label(word).role();
         return role == Role.METHOD
                 || role == Role.DERIVED

@@ -98,7 +98,7 @@ final class Interpretation {
                 .flatMap(s -> s.fields().stream())
                 .filter(f -> f.label().tank().isEmpty())
                 .flatMap(f -> f.labels().stream())
-                .anyMatch(c -> met.findNamed(c.shown())
+                .anyMatch(c -> met.findIn(c.shown())
                         .filter(t -> !met.setUp().contains(t))
                         .isPresent());
     }

@@ -26,12 +26,11 @@ sealed interface Places {
         }
     }
 
-    /** Columns were put before the sheet's own; each of their cells stands elsewhere in the sheet. */
-    record Prefixed(int columns, Map<CellRef, CellRef> elsewhere) implements Places {
+    /** Laid out anew; each cell of the area with its place in the sheet. */
+    record Moved(Map<CellRef, CellRef> places) implements Places {
         @Override
         public CellRef of(CellRef at) {
-            CellRef own = new CellRef(at.row(), Math.max(0, at.column() - columns));
-            return elsewhere.getOrDefault(at, own);
+            return places.getOrDefault(at, at);
         }
     }
 }

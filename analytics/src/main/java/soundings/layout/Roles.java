@@ -182,15 +182,36 @@ final class Roles {
                 : first(shape, f -> f.role() == Role.TEST && shape.column(f).share(Kind.NUMBER) >= 0.6)
                         .or(() -> onlyNumbers(shape))
                         .map(f -> shape.replace(f::equals, g -> g.with(Label.of(Role.RESULT, 0.8))))
-                        .orElse(shape);
+                        .orElseGet(() -> resultsByTank(shape));
+    }
+
+    /** Beside the tests' names several columns of numbers, each under a name of its own: a column a tank. */
+    private Shape resultsByTank(Shape shape) {
+        List<Field> open = numbered(shape);
+        TankTitles titles = new TankTitles(words);
+        boolean names = open.size() > 1
+                && headed(open)
+                && open.stream()
+                        .map(Field::header)
+                        .allMatch(h -> titles.nameLike(h) && !titles.general(h) && !HeadedTanks.tellsHow(h, words));
+        return !names
+                ? shape
+                : shape.replace(
+                        open::contains,
+                        f -> f.guessed(
+                                Label.of(Role.RESULT, 0.7).withTank(f.header().strip()), TANK, HeadedTanks.BECAUSE));
     }
 
     /** The one column of numbers whose heading nobody knows. */
     private static Optional<Field> onlyNumbers(Shape shape) {
-        List<Field> open = shape.fields().stream()
+        List<Field> open = numbered(shape);
+        return open.size() == 1 ? Optional.of(open.get(0)) : Optional.empty();
+    }
+
+    private static List<Field> numbered(Shape shape) {
+        return shape.fields().stream()
                 .filter(f -> f.role() == Role.UNKNOWN && shape.column(f).share(Kind.NUMBER) >= 0.6)
                 .toList();
-        return open.size() == 1 ? Optional.of(open.get(0)) : Optional.empty();
     }
 
     private boolean namesTests(Shape shape, Field field) {
@@ -346,7 +367,9 @@ final class Roles {
     /** Sentences under an unknown header are notes; a result without a test is nothing. */
     private Shape restByValue(Shape shape) {
         Shape noted = shape.replace(
-                f -> f.role() == Role.UNKNOWN && sentences(shape.column(f)), f -> f.with(Label.of(Role.NOTE, 0.5)));
+                f -> (f.role() == Role.UNKNOWN || f.role() == Role.RESULT && !shape.has(Role.TEST))
+                        && sentences(shape.column(f)),
+                f -> f.with(Label.of(Role.NOTE, 0.5)));
         return noted.replace(f -> f.role() == Role.RESULT && !noted.has(Role.TEST), f -> f.with(Label.UNKNOWN));
     }
 

@@ -176,7 +176,7 @@ final class Segments {
                 && (labels >= 2 || holds(line, Kind.UNIT));
     }
 
-    /** Names right below the headings and right above the data, none of them under the date: {@code morning}, {@code Lagoon}. */
+    /** Names right below the headings and right above the data, the date in one of both lines: {@code morning}, {@code Lagoon}. */
     private boolean continues(int index, int heading) {
         Line line = lines.get(index);
         boolean names = line.cells().size() >= 2
@@ -186,11 +186,11 @@ final class Segments {
         boolean underDate = lines.get(heading).cells().stream()
                 .filter(c -> words.label(c).role().dates())
                 .anyMatch(c -> line.at(c.at().column()).isPresent());
-        return names && !underDate && dated(heading) && datesBelow(index);
+        return names && !underDate && dated(heading) != dated(index) && datesBelow(index);
     }
 
-    private boolean dated(int heading) {
-        return lines.get(heading).cells().stream()
+    private boolean dated(int index) {
+        return lines.get(index).cells().stream()
                 .anyMatch(c -> words.label(c).role().dates());
     }
 

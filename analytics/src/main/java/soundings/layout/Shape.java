@@ -56,6 +56,11 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
         return stray >= 2 && stray >= dated;
     }
 
+    /** Whether it is a grid of days laid out anew. */
+    boolean grid() {
+        return findDate().filter(f -> f.because().equals(DayGrid.BECAUSE)).isPresent();
+    }
+
     /** Whether it is one card of several, whose day is written on it. */
     boolean card() {
         return !fields.isEmpty() && fields.get(0).because().equals(Cards.BECAUSE);

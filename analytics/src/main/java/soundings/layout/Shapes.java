@@ -34,10 +34,15 @@ final class Shapes {
         if (grid.cells().isEmpty()) {
             return List.of();
         }
-        Area area = Area.of(grid);
+        Area written = Area.of(grid);
+        Area area = DatedNames.unfolded(written, words, tanks).orElse(written);
         List<Table> cards = Cards.of(area, words);
         if (!cards.isEmpty()) {
             return cards.stream().map(this::card).toList();
+        }
+        List<Shape> grids = DayGrids.of(area, words);
+        if (!grids.isEmpty()) {
+            return grids.stream().map(this::settled).toList();
         }
         Optional<Area> days = DayBlocks.unfolded(area, words, tanks);
         if (days.isPresent()) {

@@ -129,7 +129,7 @@ final class TableReading {
         String told = shape.doubt().isEmpty() ? row.refused() : Doubts.TWO_WAYS;
         String refused = tank.isEmpty() || unclear.isPresent() ? whose : told;
         Set<Inferred> inferred = new HashSet<>(row.inferred());
-        if (!shape.doubt().isEmpty()) {
+        if (!shape.doubt().isEmpty() || shape.grid()) {
             inferred.add(Inferred.DATE);
         }
         if (rowTanks.carried(row.line()) || rowTanks.byNames()) {

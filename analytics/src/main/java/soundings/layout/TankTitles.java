@@ -17,6 +17,7 @@ final class TankTitles {
     private static final int MOST_WORDS = 6;
     private static final Pattern LABELLED = Pattern.compile("\\s*([\\p{L}' ]{2,20}?)\\s*[:=]\\s*(.*)");
     private static final Pattern PIECES = Pattern.compile("\\s+[-–—]\\s+|\\s*[:,(|·/–—]\\s*");
+    private static final Pattern YEAR = Pattern.compile("(19|20)[0-9]{2}");
     private static final Pattern WORDS = Pattern.compile("[^\\p{L}\\p{N}']+");
 
     private final Words words;
@@ -125,10 +126,10 @@ final class TankTitles {
         return !sentence && said.size() <= MOST_WORDS && said.stream().noneMatch(w -> titleWord(w, "sentence"));
     }
 
-    /** {@code Reef log}, {@code Reef doses}: the sheet's name without the words for what is kept on it. */
+    /** {@code Reef log}, {@code Reef doses 2026}: the sheet's name without the year and the words for what is kept on it. */
     String unlogged(String sheet) {
         String name = Stream.of(sheet.strip().split("\\s+"))
-                .filter(w -> !titleWord(w, "kept"))
+                .filter(w -> !titleWord(w, "kept") && !YEAR.matcher(w).matches())
                 .collect(Collectors.joining(" "));
         return name.chars().noneMatch(Character::isLetter) ? sheet.strip() : name;
     }

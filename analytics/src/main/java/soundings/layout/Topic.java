@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import soundings.chemistry.Names;
+import soundings.wording.Dates;
 import soundings.wording.DatesInText;
 import soundings.wording.WrittenDate;
 
@@ -130,18 +131,42 @@ record Topic(
                         .flatMap(l -> l.cells().stream())
                         .flatMap(c -> words.day(c).stream())
                         .toList();
-        List<WrittenDate> all = above.isEmpty()
-                ? DatesInText.only(table.area().sheet()).stream().toList()
-                : above;
+        List<WrittenDate> all =
+                above.isEmpty() ? named(table.area().sheet()).stream().toList() : above;
         return all.stream().map(WrittenDate::days).distinct().count() == 1 ? Optional.of(all.get(0)) : Optional.empty();
     }
 
+    /** The day that a sheet's name holds, or is; one that is nothing else may leave out the year. */
+    private static Optional<WrittenDate> named(String sheet) {
+        return DatesInText.only(sheet)
+                .or(() -> Dates.month(sheet)
+                                .filter(m ->
+                                        m.year().isPresent() || !sheet.strip().matches("[0-9].*"))
+                                .isPresent()
+                        ? Optional.empty()
+                        : Dates.read(sheet)
+                                .filter(d -> d.sure() >= DatesInText.SURE
+                                        && !d.readings().isEmpty()));
+    }
+
+    /** What is dosed may be named in another text than the one that says that something is. */
     private static Label subject(List<String> texts, Words words) {
+        List<Label> all = subjects(texts, words);
+        Label first = all.isEmpty() ? Label.UNKNOWN : all.get(0);
+        return first.role() != Role.DOSE || !first.name().isEmpty()
+                ? first
+                : all.stream()
+                        .filter(l -> l.role() == Role.DOSE && !l.name().isEmpty())
+                        .findFirst()
+                        .map(l -> l.withMlPerDay(first.mlPerDay()))
+                        .orElse(first);
+    }
+
+    private static List<Label> subjects(List<String> texts, Words words) {
         return texts.stream()
                 .flatMap(t -> Stream.of(words.label(t), t.strip().length() < 2 ? Label.UNKNOWN : words.inCompany(t)))
                 .filter(l -> l.role() == Role.READING || l.role() == Role.DOSE || l.role() == Role.WATER_CHANGE)
-                .findFirst()
-                .orElse(Label.UNKNOWN);
+                .toList();
     }
 
     private static OptionalInt year(List<String> texts, Optional<YearMonth> month, Words words) {

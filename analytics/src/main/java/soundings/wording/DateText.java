@@ -182,7 +182,7 @@ final class DateText {
     /** A day count of a workbook, from 30,000 (1982) to 60,000 (2064). */
     static Optional<WrittenDate> serial(double number) {
         if (!(number >= 30_000 && number < 60_001)) {
-            return Optional.empty();
+            return figures(number);
         }
         LocalDate date = EPOCH.plusDays((long) Math.floor(number));
         long minutes = Math.round((number - Math.floor(number)) * 1440);
@@ -190,5 +190,14 @@ final class DateText {
         Optional<java.time.LocalTime> time =
                 timed ? Optional.of(java.time.LocalTime.ofSecondOfDay(minutes * 60)) : Optional.empty();
         return Optional.of(WrittenDate.certain(date, time, WrittenDate.Origin.SERIAL, 0.6));
+    }
+
+    /** Year, month and day in one number: {@code 20260503}. */
+    private static Optional<WrittenDate> figures(double number) {
+        int figures = number >= 19_900_101 && number <= 20_991_231 && number == Math.rint(number) ? (int) number : 0;
+        return PartialDate.of(OptionalInt.of(figures / 10_000), figures / 100 % 100, figures % 100)
+                .filter(d -> figures > 0)
+                .flatMap(PartialDate::date)
+                .map(d -> WrittenDate.certain(d, Optional.empty(), WrittenDate.Origin.TEXT, 0.6));
     }
 }

@@ -142,17 +142,25 @@ public final class Dates {
         if (pieces.foreign || pieces.time.isPresent() || pieces.figures.size() > 2) {
             return Optional.empty();
         }
-        return pieces.month.isPresent() ? namedMonth(pieces) : countedMonth(pieces);
+        return pieces.month.isPresent() ? namedMonth(pieces, plain) : countedMonth(pieces);
     }
 
-    private static Optional<WrittenMonth> namedMonth(DatePieces pieces) {
+    /** A day's figures stand before the name, {@code 12 Oct}; the month's own may, {@code 10 October}, to put sheets in order. */
+    private static Optional<WrittenMonth> namedMonth(DatePieces pieces, String plain) {
         int month = pieces.month.orElse(1);
         if (pieces.figures.isEmpty()) {
             return Optional.of(new WrittenMonth(OptionalInt.empty(), month));
         }
-        return pieces.figures.size() > 1
-                ? Optional.empty()
-                : DateText.year(pieces.figures.get(0).text()).map(y -> new WrittenMonth(OptionalInt.of(y), month));
+        if (pieces.figures.size() > 1) {
+            return Optional.empty();
+        }
+        String figures = pieces.figures.get(0).text();
+        int number = Integer.parseInt(figures);
+        boolean before = figures.length() <= 2 && Character.isDigit(plain.charAt(0));
+        if (before && number <= 31) {
+            return number == month ? Optional.of(new WrittenMonth(OptionalInt.empty(), month)) : Optional.empty();
+        }
+        return DateText.year(figures).map(y -> new WrittenMonth(OptionalInt.of(y), month));
     }
 
     private static Optional<WrittenMonth> countedMonth(DatePieces pieces) {

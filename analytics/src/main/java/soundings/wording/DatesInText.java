@@ -1,12 +1,17 @@
 package soundings.wording;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Finds the day a text tells along the way: {@code Laboratory results 3 May 2026}, {@code 5.5. Alk 8.0}. */
 public final class DatesInText {
     private static final int LONGEST = 40;
     private static final int MOST_WORDS = 5;
-    private static final double SURE = 0.6;
+    private static final int MOST_WORDS_OF_TEXT = 40;
+    private static final Pattern YEAR = Pattern.compile("(?<![0-9])(19|20)[0-9]{2}(?![0-9])");
+    private static final Pattern ANY = Pattern.compile("");
+    /** How much a text must look like a date. */
+    public static final double SURE = 0.6;
 
     private DatesInText() {}
 
@@ -44,13 +49,23 @@ public final class DatesInText {
         return text.replaceAll("[0-9]+", "#").replaceAll("[^#]", "").length();
     }
 
-    /** The only day a text names in full, year and all; empty where it names none or more than one. */
+    /**
+     * The only day a text names in full, year and all; empty where it names none or more than one. A year of four figures says more
+     * than one of two.
+     */
     public static Optional<WrittenDate> only(String text) {
         String[] words = text.strip().split("[\\s(),;]+");
+        return words.length > MOST_WORDS_OF_TEXT
+                ? Optional.empty()
+                : YEAR.matcher(text).find() ? only(words, YEAR) : only(words, ANY);
+    }
+
+    /** @param needs what a day's words must hold */
+    private static Optional<WrittenDate> only(String[] words, Pattern needs) {
         Optional<WrittenDate> found = Optional.empty();
-        for (int i = 0; i < words.length && words.length <= 40; i++) {
+        for (int i = 0; i < words.length; i++) {
             for (int n = Math.min(MOST_WORDS, words.length - i); n > 0; n--) {
-                Optional<WrittenDate> here = full(words, i, n);
+                Optional<WrittenDate> here = full(words, i, n, needs);
                 if (here.isPresent()) {
                     if (found.isPresent()) {
                         return Optional.empty();
@@ -64,11 +79,14 @@ public final class DatesInText {
         return found;
     }
 
-    private static Optional<WrittenDate> full(String[] words, int from, int count) {
+    private static Optional<WrittenDate> full(String[] words, int from, int count, Pattern needs) {
         String text = String.join(" ", java.util.Arrays.asList(words).subList(from, from + count));
         String bare = text.replaceAll("^[^\\p{L}\\p{N}]+|[:.]+$", "");
         boolean starts = !bare.isEmpty() && bare.equals(bare.strip());
-        return !starts
+        boolean loose = count > 1
+                && bare.chars().noneMatch(Character::isLetter)
+                && !YEAR.matcher(bare).find();
+        return !starts || loose || !needs.matcher(bare).find()
                 ? Optional.empty()
                 : Dates.read(bare)
                         .filter(d -> d.sure() >= SURE && !d.days().isEmpty())

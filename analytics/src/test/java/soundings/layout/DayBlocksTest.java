@@ -111,4 +111,22 @@ class DayBlocksTest {
 
         assertThat(results(log)).contains("Lagoon 3.5. alkalinity 8.2 B2").hasSize(2);
     }
+
+    @Test
+    void a_day_and_a_tank_in_one_cell_are_taken_apart() {
+        Log log = read(sheet(
+                "Log",
+                row("When", "Alk"),
+                row("3 May 2026, Lagoon", 8.2),
+                row("4 May 2026, Pier", 7.6),
+                row("7 May 2026, Lagoon", 8.1),
+                row("8 May 2026, Pier", 7.5)));
+
+        assertThat(results(log))
+                .containsExactlyInAnyOrder(
+                        "Lagoon 3.5. alkalinity 8.2 B2",
+                        "Pier 4.5. alkalinity 7.6 B3",
+                        "Lagoon 7.5. alkalinity 8.1 B4",
+                        "Pier 8.5. alkalinity 7.5 B5");
+    }
 }

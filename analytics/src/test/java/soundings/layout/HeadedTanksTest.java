@@ -96,4 +96,59 @@ class HeadedTanksTest {
         assertThat(readings(down)).hasSize(9).contains("Rock pool 2026-05-08 alkalinity 9");
         assertThat(readings(across)).isEqualTo(readings(down));
     }
+
+    @Test
+    void names_over_the_results_beside_the_tests_are_tanks() {
+        Log log = read(sheet(
+                "6 April 2026",
+                row("Test", "Lagoon", "Pier", "Unit"),
+                row("Alk", 8.2, 7.6, "dKH"),
+                row("Ca", 430, 400, "mg/L")));
+
+        assertThat(readings(log))
+                .containsExactly(
+                        "Lagoon 2026-04-06 alkalinity 8.2",
+                        "Lagoon 2026-04-06 calcium 430",
+                        "Pier 2026-04-06 alkalinity 7.6",
+                        "Pier 2026-04-06 calcium 400");
+    }
+
+    @Test
+    void tests_over_the_tanks_are_read_as_tanks_over_the_tests() {
+        Log log = read(sheet(
+                "Log",
+                row("", "Alk", "", "Ca", ""),
+                row("Date", "Lagoon", "Pier", "Lagoon", "Pier"),
+                row(day(5, 1), 8.2, 7.6, 430, 400),
+                row(day(5, 8), 8.1, 7.5, 425, 405)));
+
+        assertThat(readings(log))
+                .hasSize(8)
+                .contains("Pier 2026-05-08 calcium 405", "Lagoon 2026-05-08 alkalinity 8.1");
+    }
+
+    @Test
+    void a_name_beside_several_tests_in_rows_holds_for_all_of_them() {
+        Log log = read(sheet(
+                "Log",
+                row("Tank", "Test", day(5, 1), day(5, 8)),
+                row("Lagoon", "Alk", 8.2, 8.1),
+                row("", "Ca", 430, 425),
+                row("Pier", "Alk", 7.6, 7.5),
+                row("", "Ca", 400, 405)));
+
+        assertThat(readings(log)).hasSize(8).contains("Pier 2026-05-08 calcium 405", "Lagoon 2026-05-08 calcium 425");
+    }
+
+    @Test
+    void two_columns_headed_alike_whose_values_differ_are_asked_about() {
+        Log log = read(sheet(
+                "Log",
+                row("Date", "KH", "KH"),
+                row(day(5, 1), 8.2, 7.4),
+                row(day(5, 8), 8.1, 7.5),
+                row(day(5, 15), 8.3, 7.4)));
+
+        assertThat(readings(log)).hasSize(6).allMatch(r -> r.endsWith("refused"));
+    }
 }

@@ -1,0 +1,90 @@
+package soundings.layout;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import soundings.chemistry.Names;
+import soundings.sheet.Cell;
+import soundings.sheet.CellRef;
+import soundings.sheet.Region;
+
+/** A first column whose cells hold the day and the tank together, {@code 3 May - Pier}, taken apart into two. */
+final class DatedNames {
+    private static final int FEWEST = 3;
+    private static final double MOST = 0.6;
+
+    private final Area area;
+    private final int lead;
+    private final Map<Integer, List<Cell>> parts = new HashMap<>();
+    private final Map<CellRef, CellRef> places = new HashMap<>();
+
+    private DatedNames(Area area, int lead) {
+        this.area = area;
+        this.lead = lead;
+    }
+
+    /** The area with the names in a column of their own; empty where there are none. */
+    static Optional<Area> unfolded(Area area, Words words, Tanks tanks) {
+        List<Integer> columns = area.usedColumns();
+        if (columns.size() < 2) {
+            return Optional.empty();
+        }
+        DatedNames dated = new DatedNames(area, columns.get(0));
+        return dated.found(new DayHeads(words, tanks, true)) ? Optional.of(dated.unfold()) : Optional.empty();
+    }
+
+    private boolean found(DayHeads heads) {
+        Set<String> names = new HashSet<>();
+        int days = 0;
+        for (Line line : area.lines()) {
+            Optional<DayHeads.Head> head = line.at(lead).flatMap(c -> heads.of(new Line(line.row(), List.of(c))));
+            days += head.isPresent() ? 1 : 0;
+            head.flatMap(h -> h.tank()
+                            .or(() -> h.rest().stream().filter(heads::mayName).findFirst()))
+                    .ifPresent(name -> {
+                        names.add(Names.fold(name.shown()));
+                        parts.put(line.row(), List.of(head.get().date(), name));
+                    });
+        }
+        return parts.size() >= FEWEST && parts.size() >= MOST * days && names.size() * 2 <= parts.size();
+    }
+
+    private Area unfold() {
+        List<Line> lines = new ArrayList<>();
+        for (Line line : area.lines()) {
+            List<Cell> cells = new ArrayList<>();
+            for (Cell cell : line.cells()) {
+                List<Cell> both = cell.at().column() == lead ? parts.getOrDefault(line.row(), List.of()) : List.of();
+                if (both.isEmpty()) {
+                    cells.add(put(cell, column(cell)));
+                } else {
+                    cells.add(put(both.get(0), DayBlocks.DATE));
+                    cells.add(put(new Cell(cell.at(), both.get(1).value(), cell.look(), ""), DayBlocks.TANK));
+                }
+            }
+            lines.add(new Line(line.row(), List.copyOf(cells)));
+        }
+        List<Region> merges = area.merges().stream()
+                .map(m -> new Region(moved(m.first()), moved(m.last())))
+                .toList();
+        return new Area(area.sheet(), new Places.Moved(Map.copyOf(places)), List.copyOf(lines), merges);
+    }
+
+    private int column(Cell cell) {
+        return moved(cell.at()).column();
+    }
+
+    private CellRef moved(CellRef at) {
+        return new CellRef(at.row(), at.column() == lead ? DayBlocks.DATE : at.column() - lead + DayBlocks.TANK);
+    }
+
+    private Cell put(Cell cell, int column) {
+        CellRef at = new CellRef(cell.at().row(), column);
+        places.put(at, cell.at());
+        return new Cell(at, cell.value(), cell.look(), cell.comment());
+    }
+}
