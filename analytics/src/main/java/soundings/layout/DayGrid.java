@@ -91,7 +91,7 @@ final class DayGrid {
 
     private Cell put(Cell cell, int column) {
         CellRef at = new CellRef(row, column);
-        places.put(at, cell.at());
+        places.put(at, area.place(cell));
         return new Cell(at, cell.value(), cell.look(), cell.comment());
     }
 

@@ -56,12 +56,11 @@ final class GridDays {
         this.year = texts.stream().flatMapToInt(t -> words.year(t).stream()).findFirst();
         this.month = texts.stream().flatMap(t -> words.month(t).stream()).findFirst();
         dates.ifPresent(this::date);
-        this.titled = weekdays.isEmpty()
-                ? Optional.empty()
-                : above.stream()
-                        .flatMap(l -> l.cells().stream())
-                        .flatMap(c -> week(c.shown()).stream())
-                        .reduce((a, b) -> b);
+        Optional<LocalDate> over = above.stream()
+                .flatMap(l -> l.cells().stream())
+                .flatMap(c -> week(c.shown()).stream())
+                .reduce((a, b) -> b);
+        this.titled = over.isPresent() ? over : week(sheet);
         int first = columns().stream().mapToInt(c -> c).min().orElse(0);
         List<Integer> leading = lines.stream()
                 .flatMap(l -> l.cells().stream())
@@ -219,6 +218,9 @@ final class GridDays {
     }
 
     private Optional<LocalDate> week(String text) {
+        if (weekdays.isEmpty()) {
+            return Optional.empty();
+        }
         Optional<LocalDate> dates = DatesInText.only(text)
                 .or(() -> Dates.read(text)
                         .filter(d -> d.sure() >= 0.6 && !d.readings().isEmpty()))

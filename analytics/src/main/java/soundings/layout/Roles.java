@@ -239,8 +239,18 @@ final class Roles {
     private boolean poured(Shape shape, Field field) {
         return shape.topic().about(Role.DOSE)
                 || words.volume(field.header()).isPresent()
-                || shape.has(Role.UNIT)
+                || shape.find(Role.UNIT).filter(u -> volumes(shape, u)).isPresent()
                 || mostlyPoured(shape.column(field));
+    }
+
+    /** Most units are volumes: a list of all sorts has others for its results. */
+    private boolean volumes(Shape shape, Field units) {
+        List<Cell> cells = shape.column(units).cells();
+        long volumes = cells.stream()
+                .map(Cell::shown)
+                .filter(u -> !Double.isNaN(words.mlPerDay(u)))
+                .count();
+        return volumes * 2 > cells.size();
     }
 
     /** In a list of all sorts some amounts are volumes put in; in one of doses most are. */

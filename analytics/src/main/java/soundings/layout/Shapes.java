@@ -40,7 +40,8 @@ final class Shapes {
         if (!cards.isEmpty()) {
             return cards.stream().map(this::card).toList();
         }
-        List<Shape> grids = DayGrids.of(area, words);
+        List<Shape> upward = DayGrids.of(area, words);
+        List<Shape> grids = upward.isEmpty() ? DayGrids.of(area.turn(), words) : upward;
         if (!grids.isEmpty()) {
             return grids.stream().map(this::settled).toList();
         }

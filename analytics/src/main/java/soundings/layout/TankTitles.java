@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import soundings.chemistry.Names;
 import soundings.sheet.Cell;
+import soundings.wording.Dates;
 import soundings.wording.VolumeText;
 
 /** What titles and sheets' names say of a tank's name: {@code Tank: Lagoon, 300 L}, {@code Diary - Pier tank}. */
@@ -138,7 +139,7 @@ final class TankTitles {
     boolean general(String sheet) {
         boolean numbered = saysTank(sheet) && sheet.chars().anyMatch(Character::isDigit);
         boolean said = Stream.of(sheet.strip().split("[^\\p{L}]+")).allMatch(this::says);
-        return (said && !numbered) || words.month(sheet).isPresent();
+        return (said && !numbered) || words.month(sheet).isPresent() || Dates.week(sheet);
     }
 
     boolean saysTank(String text) {

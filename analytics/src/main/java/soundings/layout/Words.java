@@ -296,12 +296,14 @@ final class Words {
         return rated.computeIfAbsent(text, t -> Headers.rated(t, vocabulary));
     }
 
-    /** Millilitres a day in one of a dose's unit; NaN where it is no volume. */
+    /** Millilitres a day in one of a dose's unit; NaN where it is no volume, {@code mg/L} among others. */
     double mlPerDay(String unit) {
         Label rate = label("dose a " + unit);
+        boolean inWater = VolumeUnit.of(unit).isEmpty() && unitOf(unit).isPresent();
         return rated(unit)
                 ? rate.mlPerDay()
                 : volume(unit)
+                        .filter(v -> !inWater)
                         .map(VolumeUnit::litres)
                         .map(l -> l.orElse(Double.NaN) * 1000)
                         .orElse(Double.NaN);

@@ -65,6 +65,12 @@ public final class Dates {
         return single.or(() -> number(plain)).or(() -> range(plain));
     }
 
+    /** Whether a text is a week's number, with or without its year. */
+    public static boolean week(String text) {
+        String plain = Plain.of(text).strip();
+        return Weeks.missing(plain).isPresent() || Weeks.read(plain).isPresent();
+    }
+
     /** The day of the week that a text names, and nothing else. */
     public static Optional<DayOfWeek> weekday(String text) {
         String plain = Plain.of(text).strip();

@@ -132,7 +132,14 @@ final class HeaderParts {
         boolean range = derived.key().equals("range")
                 && derived.from() > 0
                 && RANGES.contains(tokens.get(derived.from() - 1).text());
-        return total || lowRange || range || dropKit(derived);
+        return total || lowRange || range || dropKit(derived) || aim(derived);
+    }
+
+    /** {@code Alk (target 8.5)}: the test, with what it should be. */
+    private boolean aim(Names.Match derived) {
+        return derived.means().equals("target")
+                && derived.from() > 0
+                && tokens.subList(derived.to(), tokens.size()).stream().anyMatch(Token::number);
     }
 
     /** In {@code KH drop kit} the drops are the kit's. */

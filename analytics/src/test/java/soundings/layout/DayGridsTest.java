@@ -146,4 +146,20 @@ class DayGridsTest {
         assertThat(readings(read(sheet("April 2026", row("Lagoon"), days, alkalinity, calcium))))
                 .containsExactly("Lagoon 2026-04-06 alkalinity 8.2", "Lagoon 2026-04-30 calcium 430");
     }
+
+    @Test
+    void weekdays_down_have_the_week_of_the_sheet() {
+        Log log = read(
+                sheet("W15 2026", row("Day", "Alk", "Ca"), row("Mon", 8.2), row("Tue", "", 430), row("Wed", 8.1)),
+                sheet("W16 2026", row("Day", "Alk", "Ca"), row("Mon", 8.0), row("Tue", "", 425), row("Wed", 7.9)));
+
+        assertThat(readings(log))
+                .containsExactly(
+                        "club 2026-04-06 alkalinity 8.2",
+                        "club 2026-04-07 calcium 430",
+                        "club 2026-04-08 alkalinity 8.1",
+                        "club 2026-04-13 alkalinity 8",
+                        "club 2026-04-14 calcium 425",
+                        "club 2026-04-15 alkalinity 7.9");
+    }
 }

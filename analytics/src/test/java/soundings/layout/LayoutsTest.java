@@ -363,4 +363,24 @@ class LayoutsTest {
         assertThat(doses(log)).containsExactly("Lagoon 2026-05-04 KH booster 30");
         assertThat(changes(log)).containsExactly("Lagoon 2026-05-09 0.15", "Nursery 2026-05-05 12.5 L");
     }
+
+    @Test
+    void in_a_list_of_all_sorts_the_unit_tells_results_from_doses() {
+        Log log = read(sheet(
+                "Log",
+                row("Date", "Tank", "What", "Amount", "Unit"),
+                row(day(5, 1), "Lagoon", "Alk", 8.2, "dKH"),
+                row(day(5, 1), "Lagoon", "Ca", 430, "mg/L"),
+                row(day(5, 1), "Lagoon", "Water change", 10, "%"),
+                row(day(5, 2), "Lagoon", "Alk dose", 30, "ml/day"),
+                row(day(5, 3), "Lagoon", "Alk", 8.1, "dKH")));
+
+        assertThat(readings(log))
+                .containsExactly(
+                        "Lagoon 2026-05-01 alkalinity 8.2",
+                        "Lagoon 2026-05-01 calcium 430",
+                        "Lagoon 2026-05-03 alkalinity 8.1");
+        assertThat(doses(log)).singleElement().asString().contains("2026-05-02", " 30");
+        assertThat(changes(log)).hasSize(1);
+    }
 }
