@@ -40,9 +40,11 @@ final class DatedNames {
     private boolean found(DayHeads heads) {
         Set<String> names = new HashSet<>();
         int days = 0;
+        int accompanied = 0;
         for (Line line : area.lines()) {
             Optional<DayHeads.Head> head = line.at(lead).flatMap(c -> heads.of(new Line(line.row(), List.of(c))));
             days += head.isPresent() ? 1 : 0;
+            accompanied += head.isPresent() && line.cells().size() > 1 ? 1 : 0;
             head.flatMap(h -> h.tank()
                             .or(() -> h.rest().stream().filter(heads::mayName).findFirst()))
                     .ifPresent(name -> {
@@ -50,7 +52,10 @@ final class DatedNames {
                         parts.put(line.row(), List.of(head.get().date(), name));
                     });
         }
-        return parts.size() >= FEWEST && parts.size() >= MOST * days && names.size() * 2 <= parts.size();
+        return parts.size() >= FEWEST
+                && accompanied * 2 >= days
+                && parts.size() >= MOST * days
+                && names.size() * 2 <= parts.size();
     }
 
     private Area unfold() {

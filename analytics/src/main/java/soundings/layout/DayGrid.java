@@ -113,18 +113,19 @@ final class DayGrid {
         Table table = new Table(laid, titles, List.of(), heads, body);
         List<Field> fields = new ArrayList<>();
         for (int column : table.usedColumns()) {
-            int own = column - FIRST;
-            Label label = column == DATE
-                    ? Label.of(Role.DATE, 0.9)
-                    : own < before.size() ? labels.getOrDefault(before.get(own), Label.UNKNOWN) : Label.UNKNOWN;
+            Label label = column == DATE ? Label.of(Role.DATE, 0.9) : label(column, labels);
+            boolean day = column == DATE;
             fields.add(new Field(
-                    column,
-                    List.of(),
-                    "",
-                    label,
-                    column == DATE ? Set.of(Inferred.DATE) : Set.of(),
-                    column == DATE ? BECAUSE : ""));
+                    column, List.of(), "", label, day ? Set.of(Inferred.DATE) : Set.of(), day ? BECAUSE : ""));
         }
         return new Shape(table, Topic.of(table, words), fields, Column.of(body, words), "");
+    }
+
+    /** Behind the grid's own cells stands what has no day. */
+    private Label label(int column, Map<Integer, Label> labels) {
+        int own = column - FIRST;
+        return own < before.size()
+                ? labels.getOrDefault(before.get(own), Label.UNKNOWN)
+                : column == value() ? Label.UNKNOWN : Label.of(Role.IGNORED, 0.5);
     }
 }

@@ -83,10 +83,22 @@ final class DayGrids {
     /** The index from which the lines above a head are its titles, or its dates. */
     private int firstAbove(int floor, int head) {
         int first = head;
-        while (first > floor && above(area.lines().get(first - 1), area.lines().get(head))) {
+        while (first > floor
+                && above(area.lines().get(first - 1), area.lines().get(head))
+                && !goesOn(first - 1, floor)) {
             first--;
         }
         return first;
+    }
+
+    /** Whether a line names a test under others that do: one that nothing was found for. */
+    private boolean goesOn(int index, int floor) {
+        return index > floor && test(index) && test(index - 1);
+    }
+
+    private boolean test(int index) {
+        String first = area.lines().get(index).cells().get(0).shown();
+        return words.inCompany(first).parameter().isPresent();
     }
 
     private boolean above(Line line, Line head) {

@@ -88,7 +88,7 @@ final class Fields {
         boolean sparse = beyondFirst(line) * 2 <= densest;
         return sparse
                 && !lowest(line)
-                && words.kind(cell) != Kind.UNIT
+                && (words.kind(cell) != Kind.UNIT || words.label(cell).role() == Role.READING)
                 && !words.label(cell).role().dates();
     }
 

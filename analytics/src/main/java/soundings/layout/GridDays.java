@@ -4,7 +4,6 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -242,14 +241,14 @@ final class GridDays {
         DayOfWeek first = strip.get(0);
         DayOfWeek last = strip.get(strip.size() - 1);
         int length = Math.floorMod(last.getValue() - first.getValue(), 7);
-        List<LocalDate> found = new ArrayList<>();
-        for (LocalDate day : full(date)) {
-            if (day.getDayOfWeek() == first) {
-                found.add(day);
-            } else if (day.getDayOfWeek() == last) {
-                found.add(day.minusDays(length));
-            }
-        }
+        List<LocalDate> days = full(date);
+        List<LocalDate> begin =
+                days.stream().filter(d -> d.getDayOfWeek() == first).toList();
+        List<LocalDate> end = days.stream()
+                .filter(d -> d.getDayOfWeek() == last)
+                .map(d -> d.minusDays(length))
+                .toList();
+        List<LocalDate> found = begin.isEmpty() ? end : begin;
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
     }
 

@@ -37,7 +37,7 @@ final class Headings {
         int distinct = distinctMeanings(line);
         return (distinct >= 2 && !holdsData(line))
                 || HeadedDays.heads(line)
-                || (distinct == 1 && leadsDates(line, index))
+                || (distinct == 1 && (leadsDates(line, index) || leadsTests(line, index)))
                 || (foremost(index) && !holdsData(line) && overData(line, index));
     }
 
@@ -89,6 +89,19 @@ final class Headings {
         return line.cells().stream()
                 .filter(c -> words.label(c).role().dates())
                 .anyMatch(c -> datesBelow(index, c.at().column()));
+    }
+
+    /** The word for a test, with tests' names below it and names beside it: {@code Test, Lagoon, Pier}. */
+    private boolean leadsTests(Line line, int index) {
+        Cell first = line.cells().get(0);
+        return line.cells().size() > 1
+                && !holdsData(line)
+                && words.label(first).role() == Role.TEST
+                && area.lines().stream()
+                        .skip(index + 1L)
+                        .limit(2)
+                        .flatMap(l -> l.at(first.at().column()).stream())
+                        .anyMatch(c -> words.inCompany(c.shown()).parameter().isPresent());
     }
 
     private boolean datesBelow(int index, int column) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import soundings.chemistry.Names;
 import soundings.log.Inferred;
 import soundings.sheet.Cell;
 import soundings.sheet.Value;
@@ -36,8 +37,8 @@ final class Roles {
         Shape dated = diary(roles.oneDate(roles.datesByValue(DateParts.settle(HeadedDays.open(shape)))));
         Shape named = roles.additivesByValue(roles.resultsByValue(
                 roles.testsByValue(roles.tanksByValue(roles.dosesByUnit(roles.dosesOfTopic(dated))))));
-        return roles.restByValue(
-                roles.tanksByNames(roles.columnsOfTopic(HeadedDays.settle(roles.amounts(roles.doses(named))))));
+        return roles.restByValue(roles.namesOfOneDay(
+                roles.tanksByNames(roles.columnsOfTopic(HeadedDays.settle(roles.amounts(roles.doses(named)))))));
     }
 
     private static boolean daysCount(Shape shape, Field field) {
@@ -150,6 +151,26 @@ final class Roles {
                 .orElse(named);
     }
 
+    /** Several results of one test on the one day of a table, told apart by names alone: whose they are is asked. */
+    private Shape namesOfOneDay(Shape shape) {
+        boolean several = shape.titledDay().isPresent()
+                && !shape.has(Role.TANK)
+                && shape.all(Role.READING).stream()
+                        .anyMatch(f -> shape.column(f).size() > 1);
+        return !several
+                ? shape
+                : first(shape, f -> f.role() != Role.NOTE && mayName(shape, f) && allDiffer(shape.column(f)))
+                        .map(f -> shape.replace(f::equals, g -> g.guessed(Label.UNKNOWN, TANK, NAMES)))
+                        .orElse(shape);
+    }
+
+    private static boolean allDiffer(Column column) {
+        return column.size() > 1
+                && column.different() == column.size()
+                && column.textual()
+                && column.cells().stream().noneMatch(c -> RepeatedNames.tellsWhen(Names.fold(c.shown())));
+    }
+
     private static boolean tanked(Field field) {
         return field.role().gives()
                 && field.role() != Role.NOTE
@@ -205,7 +226,10 @@ final class Roles {
     /** The one column of numbers whose heading nobody knows. */
     private static Optional<Field> onlyNumbers(Shape shape) {
         List<Field> open = numbered(shape);
-        return open.size() == 1 ? Optional.of(open.get(0)) : Optional.empty();
+        boolean others = shape.fields().stream()
+                .filter(f -> f.role() == Role.UNKNOWN && !open.contains(f))
+                .anyMatch(f -> shape.column(f).share(Kind.NUMBER) >= 0.3);
+        return open.size() == 1 && !others ? Optional.of(open.get(0)) : Optional.empty();
     }
 
     private static List<Field> numbered(Shape shape) {

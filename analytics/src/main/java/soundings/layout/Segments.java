@@ -161,10 +161,21 @@ final class Segments {
         int bottom = heading;
         while (bottom + 1 < lines.size()
                 && adjacent(bottom, bottom + 1)
+                && !namesTest(bottom + 1, heading)
                 && (furtherLabels(bottom + 1) || continues(bottom + 1, heading))) {
             bottom++;
         }
         return bottom;
+    }
+
+    /** Whether a line holds nothing but a name under the word for a test: one that nothing was found for. */
+    private boolean namesTest(int index, int heading) {
+        Cell only = lines.get(index).cells().get(0);
+        return lines.get(index).cells().size() == 1
+                && lines.get(heading)
+                        .at(only.at().column())
+                        .filter(c -> words.label(c).role() == Role.TEST)
+                        .isPresent();
     }
 
     private boolean furtherLabels(int index) {

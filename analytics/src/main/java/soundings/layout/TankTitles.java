@@ -105,8 +105,11 @@ final class TankTitles {
     }
 
     private Optional<Title> named(Says says, String text) {
-        String name = bare(text);
-        boolean fits = !name.isEmpty() && name.length() <= LONGEST && nameLike(text);
+        boolean numbered = saysTank(text) && text.chars().anyMatch(Character::isDigit);
+        String said = bare(text);
+        String name = said.isEmpty() && numbered ? text.strip() : said;
+        boolean unit = name.length() == 1 || words.kind(name) == Kind.UNIT;
+        boolean fits = !name.isEmpty() && !unit && name.length() <= LONGEST && nameLike(text);
         return fits ? Optional.of(new Title(says, name)) : Optional.empty();
     }
 

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 /** Finds the day a text tells along the way: {@code Laboratory results 3 May 2026}, {@code 5.5. Alk 8.0}. */
 public final class DatesInText {
     private static final int LONGEST = 40;
-    private static final int MOST_WORDS = 5;
+    private static final int MOST_WORDS = 7;
     private static final int MOST_WORDS_OF_TEXT = 40;
     private static final Pattern YEAR = Pattern.compile("(?<![0-9])(19|20)[0-9]{2}(?![0-9])");
     private static final Pattern ANY = Pattern.compile("");

@@ -138,7 +138,8 @@ final class TestPhrase {
 
     private static Optional<Clauses.Found> amount(Clauses text, Names.Match name, Parameter parameter) {
         int i = text.is(name.to(), ".") ? name.to() + 1 : name.to();
-        Optional<Bracket> bracket = bracket(text, i, parameter);
+        int behind = i;
+        Optional<Bracket> bracket = bracket(text, i, parameter).or(() -> unitBefore(text, behind, parameter));
         i = text.pass(bracket.map(Bracket::end).orElse(i), BETWEEN, 3);
         if (text.in(i, NONE_FOUND) || text.is(i, "not") && text.is(i + 1, "detected")) {
             WrittenAmount zero = new WrittenAmount(
@@ -171,6 +172,16 @@ final class TestPhrase {
             }
         }
         return Optional.empty();
+    }
+
+    /** A unit between the name and the amount: {@code NO3 mg/l = 8.4}, {@code Phosphate ppm 0.06}. */
+    private static Optional<Bracket> unitBefore(Clauses text, int i, Parameter parameter) {
+        int end = i < text.size() ? unitEnd(text, i, parameter) : i;
+        return end > i && (text.is(end, ":") || text.is(end, "=") || text.number(end))
+                ? text.vocabulary
+                        .findUnit(between(text, i, end), parameter.id())
+                        .map(u -> new Bracket(u, end))
+                : Optional.empty();
     }
 
     private static Optional<Clauses.Found> number(

@@ -162,4 +162,33 @@ class DayGridsTest {
                         "club 2026-04-14 calcium 425",
                         "club 2026-04-15 alkalinity 7.9");
     }
+
+    @Test
+    void a_title_that_names_a_test_and_its_unit_names_no_tank() {
+        Log log = read(sheet("Lagoon", row("Temperature (C) 2026"), WEEK, row(15, 25.3, "", 25.6)));
+
+        assertThat(readings(log))
+                .containsExactly("Lagoon 2026-04-06 temperature 25.3", "Lagoon 2026-04-08 temperature 25.6");
+    }
+
+    @Test
+    void a_test_without_results_does_not_entitle_the_next_week() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Week 15 (30 March - 5 April 2026)"),
+                row("Test", "Mon", "Tue", "Wed"),
+                row("Alk", 8.2, "", 8.1),
+                row("Temperature (C)"),
+                row("Week 15 (6 - 12 April 2026)"),
+                row("Test", "Mon", "Tue", "Wed"),
+                row("Alk", 8.0, "", 7.9),
+                row("Temperature (C)")));
+
+        assertThat(readings(log))
+                .containsExactly(
+                        "Lagoon 2026-03-30 alkalinity 8.2",
+                        "Lagoon 2026-04-01 alkalinity 8.1",
+                        "Lagoon 2026-04-06 alkalinity 8",
+                        "Lagoon 2026-04-08 alkalinity 7.9");
+    }
 }

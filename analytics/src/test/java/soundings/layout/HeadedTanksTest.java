@@ -151,4 +151,31 @@ class HeadedTanksTest {
 
         assertThat(readings(log)).hasSize(6).allMatch(r -> r.endsWith("refused"));
     }
+
+    @Test
+    void a_test_that_nothing_was_found_for_is_no_heading_of_the_tanks() {
+        Log log = read(
+                sheet(
+                        "6 April 2026",
+                        row("Test", "Lagoon", "Pier"),
+                        row("KH", "", ""),
+                        row("Ca", 430, 400),
+                        row("NO3 mg/l", "", 8.1)),
+                sheet("13 April 2026", row("Test", "Lagoon", "Pier"), row("KH", "", 7.6), row("Ca", "", 405)));
+
+        assertThat(readings(log))
+                .containsExactlyInAnyOrder(
+                        "Lagoon 2026-04-06 calcium 430",
+                        "Pier 2026-04-06 calcium 400",
+                        "Pier 2026-04-06 nitrate 8.1",
+                        "Pier 2026-04-13 alkalinity 7.6",
+                        "Pier 2026-04-13 calcium 405");
+    }
+
+    @Test
+    void names_that_alone_tell_results_of_one_day_apart_are_asked_about() {
+        Log log = read(sheet("6 April 2026", row("Sample", "KH", "Ca"), row("blue", 8.2, 430), row("grey", 7.6, 400)));
+
+        assertThat(readings(log)).isNotEmpty().allMatch(r -> r.endsWith("refused"));
+    }
 }
