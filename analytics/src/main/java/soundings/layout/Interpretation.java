@@ -150,9 +150,11 @@ final class Interpretation {
         AllTanks.Shared shared = AllTanks.share(
                 entries, setup.tanks().stream().map(Setup.Tank::name).toList());
         issues.addAll(shared.issues());
+        AdditiveNames.Named named = AdditiveNames.of(shared.entries(), setup, words.running());
+        issues.addAll(named.issues());
         Set<String> tanks = new LinkedHashSet<>();
         setup.tanks().forEach(t -> tanks.add(t.name()));
         shared.entries().forEach(e -> tanks.add(e.tank()));
-        return new Log(List.copyOf(tanks), shared.entries(), blocks, labels, issues);
+        return new Log(List.copyOf(tanks), named.entries(), blocks, labels, issues);
     }
 }

@@ -114,6 +114,9 @@ public final class Amounts {
             "clicks",
             "scoops",
             "bars");
+    /** {@code (2nd test)}, {@code (2. Messung)}, {@code (2e test)}: once more, no other result. */
+    private static final Pattern ORDINAL = Pattern.compile("(?<=[( ])[2-9](nd|rd|th|\\.|e|eme|a|o) ?(?=\\p{L})");
+
     private static final Pattern WHEN = Pattern.compile("(?:@|at |um |[(]@?)? *([0-9][^()]{0,11})[)]?");
     private static final int LONGEST = 200;
 
@@ -245,7 +248,7 @@ public final class Amounts {
         if (timeOnly(note)) {
             return Optional.of(doubted.withUnit(spelling(unit, vocabulary), ""));
         }
-        return digits(note) || otherwise(note, vocabulary)
+        return digits(ORDINAL.matcher(note).replaceAll("")) || otherwise(note, vocabulary)
                 ? Optional.empty()
                 : Optional.of(doubted.withUnit(spelling(unit, vocabulary), marksOnly(note) ? "" : note));
     }

@@ -3,6 +3,7 @@ package soundings.wording;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import soundings.chemistry.Alias;
@@ -45,6 +46,17 @@ public record DoseSubject(String parameter, boolean general) {
             general &= tests.stream().anyMatch(m -> m.covers(at)) || noun(words.get(i), vocabulary);
         }
         return parameters.size() == 1 ? new DoseSubject(parameters.iterator().next(), general) : NONE;
+    }
+
+    /** The test's own words in a name that tells nothing else: {@code KH} of {@code KH solution}. */
+    public static Optional<String> test(String name, Vocabulary vocabulary) {
+        List<Token> words = words(name);
+        List<Names.Match> tests = Names.all(words, k -> vocabulary.find(Alias.Kind.PARAMETER, k));
+        return tests.size() == 1 && of(name, vocabulary).general()
+                ? Optional.of(name.substring(
+                        words.get(tests.get(0).from()).from(),
+                        words.get(tests.get(0).to() - 1).to()))
+                : Optional.empty();
     }
 
     /** One word for what is raised: the test's id, or the name itself. */

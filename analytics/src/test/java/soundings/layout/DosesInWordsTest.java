@@ -273,4 +273,19 @@ class DosesInWordsTest {
 
         assertThat(Sheets.changes(log)).containsExactly("Lagoon 2026-05-02 0.1");
     }
+
+    @Test
+    void names_that_tell_only_the_test_are_one_additive() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Date", "Notes"),
+                row(day(5, 1), "dosing KH 30 ml/day"),
+                row(day(5, 8), "KH-Lösung jetzt 35 ml/Tag"),
+                row(day(5, 15), "alk solution now 40 ml/day")));
+
+        assertThat(doses(log))
+                .extracting(d -> d.substring(d.indexOf("2026")))
+                .containsExactly("2026-05-01 KH 30", "2026-05-08 KH 35", "2026-05-15 KH 40");
+        assertThat(Sheets.issues(log)).contains("nameMerged");
+    }
 }
