@@ -79,9 +79,10 @@ final class GridDays {
 
     /** Whether a line may head a grid: days of the week, months or nearly all days of a month side by side. */
     static boolean heads(Line line, Words words) {
-        return !weekdays(line).isEmpty()
-                || !months(line, words).isEmpty()
-                || !numbers(line).isEmpty();
+        return line.cells().size() >= FEWEST
+                && (!weekdays(line).isEmpty()
+                        || !months(line, words).isEmpty()
+                        || !numbers(line).isEmpty());
     }
 
     /** Whether a line has the dates of the columns that a head names the weekdays of. */
@@ -119,6 +120,9 @@ final class GridDays {
 
     private static Map<Integer, Integer> numbers(Line line) {
         Map<Integer, Integer> days = new LinkedHashMap<>();
+        if (line.cells().size() < MANY_DAYS) {
+            return days;
+        }
         int last = 0;
         for (Cell cell : line.cells()) {
             int day = DateColumn.day(cell);

@@ -11,6 +11,8 @@ import soundings.sheet.Value;
 final class Shapes {
     /** Two directions whose shares of cells with a place differ by less fit about as well. */
     private static final double ALIKE = 0.1;
+    /** Two months of days and their headings. */
+    private static final int MOST_OF_A_GRID = 70;
     /** Dates that head columns stand within so many lines of the top. */
     private static final int TOP = 5;
 
@@ -40,8 +42,7 @@ final class Shapes {
         if (!cards.isEmpty()) {
             return cards.stream().map(this::card).toList();
         }
-        List<Shape> upward = DayGrids.of(area, words);
-        List<Shape> grids = upward.isEmpty() ? DayGrids.of(area.turn(), words) : upward;
+        List<Shape> grids = grids(area);
         if (!grids.isEmpty()) {
             return grids.stream().map(this::settled).toList();
         }
@@ -65,6 +66,13 @@ final class Shapes {
         return alike || stray && turned.sense() > upright.sense()
                 ? upright.shapes().stream().map(s -> s.doubted(TURNED)).toList()
                 : turned.sense() > upright.sense() ? turned.shapes() : upright.shapes();
+    }
+
+    /** A week's or a year's days may stand down as well as across. */
+    private List<Shape> grids(Area area) {
+        List<Shape> across = DayGrids.of(area, words);
+        boolean down = across.isEmpty() && area.lines().size() <= MOST_OF_A_GRID;
+        return down ? DayGrids.of(area.turn(), words) : across;
     }
 
     /** Whether dates stand side by side above results that have dates beside them already. */

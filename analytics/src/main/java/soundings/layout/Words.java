@@ -49,6 +49,7 @@ final class Words {
     private final Map<String, Optional<WrittenDate>> dates = new HashMap<>();
     private final Map<String, Optional<VolumeUnit>> volumes = new HashMap<>();
     private final Map<String, Boolean> rated = new HashMap<>();
+    private final Map<String, Optional<Integer>> months = new HashMap<>();
 
     private Words(Vocabulary vocabulary, Tanks tanks) {
         this.vocabulary = vocabulary;
@@ -204,7 +205,7 @@ final class Words {
     /** The month that a text names and nothing else, 1 to 12, whether or not it says the year. */
     Optional<Integer> monthNamed(Cell cell) {
         return cell.value() instanceof Value.Text text
-                ? Dates.month(text.text()).map(m -> m.month())
+                ? months.computeIfAbsent(text.text(), t -> Dates.month(t).map(m -> m.month()))
                 : Optional.empty();
     }
 
