@@ -29,7 +29,7 @@ record Area(String sheet, Places places, List<Line> lines, List<Region> merges) 
         cells.sort(Comparator.comparing(Cell::at));
         return new Area(
                 sheet,
-                turned() ? Places.UPRIGHT : Places.TURNED,
+                places.turn(),
                 lines(cells),
                 merges.stream()
                         .map(m -> new Region(turn(m.first()), turn(m.last())))
@@ -46,7 +46,7 @@ record Area(String sheet, Places places, List<Line> lines, List<Region> merges) 
 
     /** Whether rows and columns are exchanged. */
     boolean turned() {
-        return places.equals(Places.TURNED);
+        return places.turned();
     }
 
     private static List<Line> lines(List<Cell> sorted) {

@@ -1,6 +1,5 @@
 package soundings.layout;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -8,9 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import soundings.chemistry.Names;
+import soundings.layout.Unfolding.Part;
 import soundings.sheet.Cell;
-import soundings.sheet.CellRef;
-import soundings.sheet.Region;
 
 /** A first column whose cells hold the day and the tank together, {@code 3 May - Pier}, taken apart into two. */
 final class DatedNames {
@@ -20,7 +18,6 @@ final class DatedNames {
     private final Area area;
     private final int lead;
     private final Map<Integer, List<Cell>> parts = new HashMap<>();
-    private final Map<CellRef, CellRef> places = new HashMap<>();
 
     private DatedNames(Area area, int lead) {
         this.area = area;
@@ -59,37 +56,20 @@ final class DatedNames {
     }
 
     private Area unfold() {
-        List<Line> lines = new ArrayList<>();
-        for (Line line : area.lines()) {
-            List<Cell> cells = new ArrayList<>();
-            for (Cell cell : line.cells()) {
-                List<Cell> both = cell.at().column() == lead ? parts.getOrDefault(line.row(), List.of()) : List.of();
-                if (both.isEmpty()) {
-                    cells.add(put(cell, column(cell)));
-                } else {
-                    cells.add(put(both.get(0), DayBlocks.DATE));
-                    cells.add(put(new Cell(cell.at(), both.get(1).value(), cell.look(), ""), DayBlocks.TANK));
-                }
-            }
-            lines.add(new Line(line.row(), List.copyOf(cells)));
-        }
-        List<Region> merges = area.merges().stream()
-                .map(m -> new Region(moved(m.first()), moved(m.last())))
-                .toList();
-        return new Area(area.sheet(), new Places.Moved(Map.copyOf(places)), List.copyOf(lines), merges);
+        return Unfolding.of(area, this::column, true, this::parts);
     }
 
-    private int column(Cell cell) {
-        return moved(cell.at()).column();
+    private int column(int column) {
+        return column == lead ? DayBlocks.DATE : column - lead + DayBlocks.TANK;
     }
 
-    private CellRef moved(CellRef at) {
-        return new CellRef(at.row(), at.column() == lead ? DayBlocks.DATE : at.column() - lead + DayBlocks.TANK);
-    }
-
-    private Cell put(Cell cell, int column) {
-        CellRef at = new CellRef(cell.at().row(), column);
-        places.put(at, cell.at());
-        return new Cell(at, cell.value(), cell.look(), cell.comment());
+    private List<Part> parts(Cell cell) {
+        List<Cell> both =
+                cell.at().column() == lead ? parts.getOrDefault(cell.at().row(), List.of()) : List.of();
+        return both.isEmpty()
+                ? List.of()
+                : List.of(
+                        new Part(DayBlocks.DATE, both.get(0).value()),
+                        new Part(DayBlocks.TANK, both.get(1).value()));
     }
 }

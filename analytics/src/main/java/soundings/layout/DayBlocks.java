@@ -54,7 +54,7 @@ final class DayBlocks {
 
     /** The columns put before the others hold the days and the tanks. */
     static Shape settle(Shape shape) {
-        boolean moved = shape.table().area().places() instanceof Places.Moved;
+        boolean moved = shape.table().area().places() instanceof Places.Moved places && places.dated();
         return !moved || shape.grid()
                 ? shape
                 : shape.replace(f -> f.column() == DATE, f -> f.with(Label.of(Role.DATE, 1)))
@@ -113,7 +113,7 @@ final class DayBlocks {
         List<Region> merges = area.merges().stream()
                 .map(m -> new Region(moved(m.first()), moved(m.last())))
                 .toList();
-        return new Area(area.sheet(), new Places.Moved(Map.copyOf(places)), List.copyOf(lines), merges);
+        return new Area(area.sheet(), Places.Moved.of(places, true), List.copyOf(lines), merges);
     }
 
     /** Whether a line right above a day names its tank. */
@@ -136,13 +136,13 @@ final class DayBlocks {
 
     /** A note pinned to the day or tank is said once, on the first of its lines. */
     private Cell put(Cell cell, CellRef at) {
-        places.put(at, cell.at());
+        places.put(at, area.place(cell));
         boolean first = said.add(cell.at());
         return new Cell(at, cell.value(), cell.look(), first ? cell.comment() : "");
     }
 
     private Cell moved(Cell cell) {
-        places.put(moved(cell.at()), cell.at());
+        places.put(moved(cell.at()), area.place(cell));
         return new Cell(moved(cell.at()), cell.value(), cell.look(), cell.comment());
     }
 

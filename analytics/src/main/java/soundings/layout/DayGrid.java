@@ -109,7 +109,7 @@ final class DayGrid {
 
     /** @param labels what the columns before the grid are headed by */
     Shape shape(Map<Integer, Label> labels, Words words) {
-        Area laid = new Area(area.sheet(), new Places.Moved(Map.copyOf(places)), List.copyOf(body), List.<Region>of());
+        Area laid = new Area(area.sheet(), Places.Moved.of(places, false), List.copyOf(body), List.<Region>of());
         Table table = new Table(laid, titles, List.of(), heads, body);
         List<Field> fields = new ArrayList<>();
         for (int column : table.usedColumns()) {

@@ -1,5 +1,6 @@
 package soundings.layout;
 
+import java.util.HashMap;
 import java.util.Map;
 import soundings.sheet.CellRef;
 
@@ -10,11 +11,27 @@ sealed interface Places {
 
     CellRef of(CellRef at);
 
+    /** The places of the same area with rows and columns exchanged. */
+    Places turn();
+
+    /** Whether rows and columns are exchanged. */
+    boolean turned();
+
     /** As in the sheet. */
     record Upright() implements Places {
         @Override
         public CellRef of(CellRef at) {
             return at;
+        }
+
+        @Override
+        public Places turn() {
+            return TURNED;
+        }
+
+        @Override
+        public boolean turned() {
+            return false;
         }
     }
 
@@ -22,15 +39,44 @@ sealed interface Places {
     record Turned() implements Places {
         @Override
         public CellRef of(CellRef at) {
-            return new CellRef(/* row= */ at.column(), /* column= */ at.row());
+            return exchanged(at);
+        }
+
+        @Override
+        public Places turn() {
+            return UPRIGHT;
+        }
+
+        @Override
+        public boolean turned() {
+            return true;
         }
     }
 
-    /** Laid out anew; each cell of the area with its place in the sheet. */
-    record Moved(Map<CellRef, CellRef> places) implements Places {
+    /**
+     * Laid out anew; each cell of the area with its place in the sheet.
+     *
+     * @param dated whether the first two columns were made to hold the day and the tank of each line
+     */
+    record Moved(Map<CellRef, CellRef> places, boolean turned, boolean dated) implements Places {
+        static Moved of(Map<CellRef, CellRef> places, boolean dated) {
+            return new Moved(Map.copyOf(places), false, dated);
+        }
+
         @Override
         public CellRef of(CellRef at) {
             return places.getOrDefault(at, at);
         }
+
+        @Override
+        public Places turn() {
+            Map<CellRef, CellRef> other = new HashMap<>();
+            places.forEach((at, place) -> other.put(exchanged(at), place));
+            return new Moved(Map.copyOf(other), !turned, false);
+        }
+    }
+
+    private static CellRef exchanged(CellRef at) {
+        return new CellRef(/* row= */ at.column(), /* column= */ at.row());
     }
 }

@@ -36,7 +36,7 @@ final class Shapes {
         if (grid.cells().isEmpty()) {
             return List.of();
         }
-        Area written = Area.of(grid);
+        Area written = JoinedColumns.apart(JoinedFields.apart(Area.of(grid), words), words);
         Area area = DatedNames.unfolded(written, words, tanks).orElse(written);
         List<Table> cards = Cards.of(area, words);
         if (!cards.isEmpty()) {

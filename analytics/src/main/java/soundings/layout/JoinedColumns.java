@@ -1,0 +1,135 @@
+package soundings.layout;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import soundings.layout.Unfolding.Part;
+import soundings.sheet.Cell;
+import soundings.sheet.Value;
+
+/** Columns that hold several tests, {@code 8.2 / 420 / 1300} under {@code Alk/Ca/Mg}, taken apart into one a test. */
+final class JoinedColumns {
+    /** Between names, but not within brackets, where units stand. */
+    private static final Pattern NAMES = Pattern.compile("\\s*[/|+&;,]\\s*(?![^()\\[\\]]*[)\\]])");
+
+    private static final List<Pattern> BETWEEN = List.of(
+            Pattern.compile("\\s*/\\s*"),
+            Pattern.compile("\\s*[|;]\\s*"),
+            Pattern.compile("\\s+[-–]\\s+"),
+            Pattern.compile(",\\s+"),
+            Pattern.compile("\\s+"));
+    private static final int LONGEST = 80;
+    private static final double MOST = 0.6;
+
+    private final Area area;
+    private final Words words;
+    private final Map<Integer, Joined> columns = new TreeMap<>();
+
+    private JoinedColumns(Area area, Words words) {
+        this.area = area;
+        this.words = words;
+    }
+
+    /** @param row of the first heading */
+    private record Joined(int row, int tests) {}
+
+    /** The area with a column a test; as it is where none is shared. A cell that does not hold them all stays whole behind them. */
+    static Area apart(Area area, Words words) {
+        JoinedColumns joined = new JoinedColumns(area, words);
+        joined.find();
+        joined.columns.entrySet().removeIf(e -> !joined.filled(e.getKey(), e.getValue()));
+        return joined.columns.isEmpty() ? area : Unfolding.of(area, joined::moved, false, joined::parts);
+    }
+
+    private void find() {
+        for (Line line : area.lines()) {
+            for (Cell cell : line.cells()) {
+                int column = cell.at().column();
+                int tests = columns.containsKey(column) ? 0 : names(cell).size();
+                if (tests > 1) {
+                    columns.put(column, new Joined(line.row(), tests));
+                }
+            }
+        }
+    }
+
+    /** The tests a heading names; empty where it is no heading of several different ones. */
+    private List<String> names(Cell cell) {
+        if (!(cell.value() instanceof Value.Text text) || text.text().length() > LONGEST || !starts(text.text())) {
+            return List.of();
+        }
+        List<String> names = Arrays.asList(NAMES.split(text.text().strip()));
+        long different = names.stream()
+                .map(words::inCompany)
+                .filter(l -> l.role() == Role.READING)
+                .flatMap(l -> l.parameter().stream())
+                .distinct()
+                .count();
+        return names.size() > 1 && different == names.size() ? names : List.of();
+    }
+
+    private static boolean starts(String text) {
+        return text.chars().anyMatch(c -> "/|+&;,".indexOf(c) >= 0)
+                && Character.isLetter(text.strip().charAt(0));
+    }
+
+    private boolean filled(int column, Joined joined) {
+        List<Cell> below = area.lines().stream()
+                .filter(l -> l.row() > joined.row())
+                .flatMap(l -> l.at(column).stream())
+                .toList();
+        long whole = below.stream()
+                .filter(c -> results(c, joined.tests()).isPresent())
+                .count();
+        return whole >= 2 && whole >= MOST * below.size();
+    }
+
+    private int moved(int column) {
+        return column
+                + columns.entrySet().stream()
+                        .filter(e -> e.getKey() < column)
+                        .mapToInt(e -> e.getValue().tests())
+                        .sum();
+    }
+
+    private List<Part> parts(Cell cell) {
+        Joined joined = columns.get(cell.at().column());
+        if (joined == null || cell.at().row() < joined.row()) {
+            return List.of();
+        }
+        List<String> names = names(cell);
+        if (names.size() == joined.tests()) {
+            return parts(names);
+        }
+        return results(cell, joined.tests())
+                .map(JoinedColumns::parts)
+                .orElse(List.of(new Part(joined.tests(), cell.value())));
+    }
+
+    private static List<Part> parts(List<String> texts) {
+        return IntStream.range(0, texts.size())
+                .filter(i -> !texts.get(i).isBlank())
+                .mapToObj(i -> Part.text(i, texts.get(i)))
+                .toList();
+    }
+
+    private Optional<List<String>> results(Cell cell, int tests) {
+        return cell.value() instanceof Value.Text text
+                        && text.text().length() <= LONGEST
+                        && words.kind(cell) != Kind.UNIT
+                ? BETWEEN.stream()
+                        .map(b -> Arrays.asList(b.split(text.text().strip(), -1)))
+                        .filter(p -> p.size() == tests && p.stream().allMatch(this::result))
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    private boolean result(String part) {
+        Kind kind = words.kind(part.strip());
+        return part.isBlank() || kind == Kind.NUMBER || kind == Kind.NOTHING || kind == Kind.UNIT;
+    }
+}

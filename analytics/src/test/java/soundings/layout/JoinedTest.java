@@ -1,0 +1,94 @@
+package soundings.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static soundings.layout.Sheets.read;
+import static soundings.layout.Sheets.readings;
+import static soundings.layout.Sheets.row;
+import static soundings.layout.Sheets.sheet;
+
+import org.junit.jupiter.api.Test;
+import soundings.log.Log;
+import soundings.log.WaterChange;
+
+/** Several columns that stand in one. The logs are invented. */
+class JoinedTest {
+    @Test
+    void a_column_of_several_tests_is_taken_apart() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Date", "Alk/Ca/Mg", "NO3"),
+                row("2026-04-06", "8.2/420/1310", 5),
+                row("2026-04-13", "8.1 / - / 1300", 6),
+                row("2026-04-20", "8,0/415/1290", 7)));
+
+        assertThat(readings(log))
+                .containsExactlyInAnyOrder(
+                        "Lagoon 2026-04-06 alkalinity 8.2",
+                        "Lagoon 2026-04-06 calcium 420",
+                        "Lagoon 2026-04-06 magnesium 1310",
+                        "Lagoon 2026-04-06 nitrate 5",
+                        "Lagoon 2026-04-13 alkalinity 8.1",
+                        "Lagoon 2026-04-13 magnesium 1300",
+                        "Lagoon 2026-04-13 nitrate 6",
+                        "Lagoon 2026-04-20 alkalinity 8",
+                        "Lagoon 2026-04-20 calcium 415",
+                        "Lagoon 2026-04-20 magnesium 1290",
+                        "Lagoon 2026-04-20 nitrate 7");
+    }
+
+    @Test
+    void a_cell_that_does_not_hold_all_of_them_is_named_and_not_used() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Date", "Ca/Mg"),
+                row("2026-04-06", "420/1310"),
+                row("2026-04-13", "415"),
+                row("2026-04-20", "417/1300"),
+                row("2026-04-27", "412/1290")));
+
+        assertThat(readings(log)).hasSize(6).noneMatch(r -> r.contains("2026-04-13"));
+        assertThat(log.issues().toString()).contains("cell=B3");
+    }
+
+    @Test
+    void a_ratio_under_two_tests_is_no_result_of_either() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Date", "Ca", "Mg", "Mg/Ca"),
+                row("2026-04-06", 420, 1310, 3.1),
+                row("2026-04-13", 415, 1300, 3.1),
+                row("2026-04-20", 417, 1300, 3.1)));
+
+        assertThat(readings(log)).hasSize(6);
+    }
+
+    @Test
+    void a_text_table_that_was_never_taken_apart_is_read_by_its_fields() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("Datum;KH;Calcium;Notiz"),
+                row("06.04.2026;8,2;420;"),
+                row("13.04.2026;8,1;;\"10 % Wasserwechsel; Glas geputzt\""),
+                row("20.04.2026;8,0;415;")));
+
+        assertThat(readings(log))
+                .containsExactlyInAnyOrder(
+                        "Lagoon 2026-04-06 alkalinity 8.2",
+                        "Lagoon 2026-04-06 calcium 420",
+                        "Lagoon 2026-04-13 alkalinity 8.1",
+                        "Lagoon 2026-04-20 alkalinity 8",
+                        "Lagoon 2026-04-20 calcium 415");
+        assertThat(Sheets.entries(log, WaterChange.class)).hasSize(1);
+    }
+
+    @Test
+    void a_diary_with_commas_stays_a_diary() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("6 April 2026, alk 8.2, ca 420"),
+                row("13 April 2026, alk 8.1, ca 417"),
+                row("20 April 2026, alk 8.0, ca 415")));
+
+        assertThat(readings(log)).hasSize(6);
+    }
+}
