@@ -50,7 +50,7 @@ final class Additives {
 
     /** A dose named after a test stands for the one additive that raises it. */
     private static Optional<Match> byTest(AsWritten at, String written, Histories.Ground ground) {
-        return SetupReading.findParameter(ground.reference(), written).map(parameter -> {
+        return SetupReading.findRaised(ground.reference(), written).map(parameter -> {
             List<String> names = ground.setup().additives().stream()
                     .filter(a -> a.parameter().equals(parameter))
                     .map(Setup.Additive::name)

@@ -11,12 +11,12 @@ import java.util.Set;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
 import soundings.chemistry.Scale;
+import soundings.log.AsWritten;
 import soundings.log.BlockReading;
 import soundings.log.ColumnReading;
 import soundings.log.Inferred;
 import soundings.log.LogEntry;
 import soundings.sheet.Cell;
-import soundings.sheet.CellRef;
 import soundings.wording.VolumeUnit;
 
 /** How a table was read, column by column, for the keeper to check. */
@@ -88,12 +88,12 @@ final class Blocks {
     /** The first and last day of what a column's cells became, by column; under {@link #ALL} those of the whole table. */
     private static Map<Integer, Span> spans(Shape shape, List<LogEntry> entries) {
         Area area = shape.table().area();
-        Map<CellRef, Integer> columns = new HashMap<>();
-        shape.columns().forEach((column, own) -> own.cells().forEach(c -> columns.put(area.place(c), column)));
+        Map<AsWritten, Integer> columns = new HashMap<>();
+        shape.columns().forEach((column, own) -> own.cells().forEach(c -> columns.put(area.written(c), column)));
         Map<Integer, Span> spans = new HashMap<>();
         for (LogEntry entry : entries) {
             Span day = new Span(entry.date(), entry.date());
-            Optional.ofNullable(columns.get(entry.at().cell())).ifPresent(c -> spans.merge(c, day, Span::with));
+            Optional.ofNullable(columns.get(entry.at())).ifPresent(c -> spans.merge(c, day, Span::with));
             spans.merge(ALL, day, Span::with);
         }
         return spans;

@@ -20,6 +20,7 @@ final class Cards {
     private static final int MOST_COLUMNS = 4;
     private static final int FEWEST = 2;
     private static final double MOST = 0.8;
+    private static final double SOME = 0.15;
 
     private final Area area;
     private final Words words;
@@ -40,8 +41,21 @@ final class Cards {
         Cards cards = new Cards(area, words, columns.get(0));
         List<List<Line>> blocks = cards.blocks();
         List<List<Line>> whole = blocks.stream().filter(cards::card).toList();
-        boolean most = whole.size() >= FEWEST && whole.size() >= MOST * blocks.size();
+        boolean most = whole.size() >= FEWEST && whole.size() >= MOST * blocks.size() && !cards.sideBySide(columns);
         return most ? whole.stream().map(cards::table).toList() : List.of();
+    }
+
+    /** Whether more than one column holds values, as where tanks stand side by side. */
+    private boolean sideBySide(List<Integer> columns) {
+        return columns.stream()
+                        .skip(1)
+                        .filter(c -> area.lines().stream()
+                                        .flatMap(l -> l.at(c).stream())
+                                        .filter(v -> words.kind(v) == Kind.NUMBER)
+                                        .count()
+                                >= SOME * area.lines().size())
+                        .count()
+                > 1;
     }
 
     /** From each line that begins as the first that begins so more than once; lines above stay out. */

@@ -100,7 +100,7 @@ final class DayBlocks {
             tank = named.isPresent() ? named : head.isPresent() && !introduced(i, tanks) ? Optional.empty() : tank;
             List<Cell> rest = rest(i, named);
             List<Cell> cells = new ArrayList<>();
-            if (rest.isEmpty() ? nothingUnder(i) : !heading(rest)) {
+            if (rest.isEmpty() ? nothingUnder(i) : !heading(rest) && !over(i, rest)) {
                 int row = area.lines().get(i).row();
                 day.ifPresent(d -> cells.add(put(d.date(), new CellRef(row, DATE))));
                 tank.ifPresent(t -> cells.add(put(t, new CellRef(row, TANK))));
@@ -156,6 +156,33 @@ final class DayBlocks {
         return cells.size() >= 2
                 && labels * 2 >= cells.size()
                 && cells.stream().noneMatch(c -> words.kind(c).data());
+    }
+
+    /** Words side by side over as many figures: {@code Test, Pier, Cove} over {@code KH, 8.2, 7.9}. */
+    private boolean over(int i, List<Cell> cells) {
+        List<Cell> names = cells.stream().filter(c -> c.at().column() > lead).toList();
+        boolean below = i + 1 < found.size() && found.get(i + 1).isEmpty();
+        return below
+                && names.size() >= 2
+                && cells.stream().allMatch(this::wording)
+                && names.stream()
+                                .filter(c -> area.lines()
+                                        .get(i + 1)
+                                        .at(c.at().column())
+                                        .filter(d -> words.kind(d).data())
+                                        .isPresent())
+                                .count()
+                        >= 2
+                && area.lines()
+                        .get(i + 1)
+                        .at(lead)
+                        .filter(c -> words.kind(c).label())
+                        .isPresent();
+    }
+
+    private boolean wording(Cell cell) {
+        Kind kind = words.kind(cell);
+        return kind == Kind.WORDS || kind.label();
     }
 
     /** By line: the tank it names, alone or with the day. */

@@ -67,7 +67,7 @@ final class HeadedTanks {
         return named.replace(f -> open.contains(f.column()), f -> f.guessed(f.label(), TANK, BECAUSE));
     }
 
-    /** The columns of one test that different names set apart, none of them a way or time of testing. */
+    /** The columns of one test that different names set apart, not all of them ways or times of testing. */
     private List<List<Field>> groups() {
         Map<String, List<Field>> byTest = shape.all(Role.READING).stream()
                 .filter(f -> f.label().tank().isEmpty()
@@ -78,7 +78,8 @@ final class HeadedTanks {
                         Collectors.toList()));
         return byTest.values().stream()
                 .filter(g -> g.stream().map(this::name).distinct().count() > 1 || !alike(g))
-                .filter(g -> g.stream().map(this::name).noneMatch(this::tellsHow))
+                .filter(g -> g.stream().map(this::name).anyMatch(this::tellsNoWay)
+                        || g.stream().map(this::name).allMatch(String::isEmpty))
                 .toList();
     }
 
@@ -87,7 +88,7 @@ final class HeadedTanks {
         List<String> own =
                 group.stream().map(headed::name).filter(n -> !n.isEmpty()).toList();
         boolean any = own.stream().anyMatch(n -> tests.getOrDefault(n, 0L) >= 2);
-        return any ? own.stream() : Stream.of();
+        return any && own.stream().allMatch(headed::tellsNoWay) ? own.stream() : Stream.of();
     }
 
     private Set<String> tanks(List<List<Field>> groups) {
@@ -158,6 +159,10 @@ final class HeadedTanks {
                 || role == Role.UNIT
                 || words.kind(word) == Kind.UNIT
                 || words.filler(word);
+    }
+
+    private boolean tellsNoWay(String name) {
+        return !name.isEmpty() && !tellsHow(name);
     }
 
     /** A kit, a time of day, a count of steps, a number alone: the same water tested in another way or once more. */

@@ -16,6 +16,8 @@ final class Owner {
     private final String file;
     private final int sheets;
     private final boolean bare;
+    /** The one tank that samples sent to a laboratory were of. */
+    private final Optional<String> sampled;
     /** The one tank that the sheets without a log are about. */
     private final Optional<String> described;
 
@@ -29,6 +31,9 @@ final class Owner {
                 .filter(own -> own.stream().anyMatch(s -> s.dated() && s.has(Role.READING)))
                 .count();
         this.described = described(logs.stream().filter(l -> !holdsLog(l)).toList());
+        this.sampled = described(dated.stream()
+                .map(l -> l.stream().filter(s -> s.topic().laboratory()).toList())
+                .toList());
         this.bare = dated.stream().allMatch(this::entitled)
                 || dated.stream()
                                 .flatMap(List::stream)
@@ -72,12 +77,21 @@ final class Owner {
                 .or(() -> tanks.findKnown(sheet))
                 .or(() -> tanks.findIn(sheet))
                 .or(() -> sheets == 1 || titles.general(sheet) ? only() : Optional.empty())
+                .or(() -> sampled(table))
                 .or(() -> titles.general(sheet) || !titles.nameLike(sheet)
                         ? Optional.empty()
                         : Optional.of(titles.unlogged(sheet)))
                 .or(this::only)
                 .or(() -> described)
                 .orElseGet(() -> stem(file));
+    }
+
+    private Optional<String> sampled(Table table) {
+        return titles.general(table.area().sheet())
+                        && tanks.setUp().isEmpty()
+                        && tanks.all().isEmpty()
+                ? sampled
+                : Optional.empty();
     }
 
     /** The tank that a table without a log describes. */
@@ -114,12 +128,15 @@ final class Owner {
                 .map(name -> Tanks.key(name).equals(Tanks.key(sheet)) ? sheet.strip() : name);
     }
 
-    /** Whether a table's owner is its sheet's name with a letter or sign changed. */
+    /** Whether a table's owner is its sheet's name with a letter or sign changed, or told by laboratory sheets only. */
     boolean nearly(Table table, boolean shared) {
         String sheet = table.area().sheet();
-        return titled(table, shared).isEmpty()
-                && tanks.findNamed(sheet).isEmpty()
-                && tanks.findKnown(sheet).isPresent();
+        boolean changed =
+                tanks.findNamed(sheet).isEmpty() && tanks.findKnown(sheet).isPresent();
+        boolean told = titles.general(sheet)
+                && tanks.setUp().isEmpty()
+                && sampled.filter(of(table, shared)::equals).isPresent();
+        return titled(table, shared).isEmpty() && (changed || told);
     }
 
     static String stem(String file) {

@@ -226,7 +226,14 @@ final class RepeatedNames {
         List<Double> middles =
                 known.stream().map(RepeatedNames::middle).sorted().toList();
         double widest = middles.get(middles.size() - 1) - middles.get(0);
-        return widest > 0 && widest > APART * middle(steps);
+        return widest > APART * Math.max(middle(steps), finest(known));
+    }
+
+    /** The least that two values differ by: how finely the test is read off. */
+    private static double finest(List<List<Double>> known) {
+        List<Double> all =
+                known.stream().flatMap(v -> v.stream()).distinct().sorted().toList();
+        return steps(all).min(Double::compare).orElse(0.0);
     }
 
     private static Stream<Double> steps(List<Double> values) {

@@ -145,7 +145,17 @@ final class Segments {
         Line line = lines.get(index);
         return plainText(line)
                 && !holdsData(line)
+                && !tells(line, lines.get(heading))
                 && (line.cells().size() > 1 || labels(line.cells().get(0), heading));
+    }
+
+    /** {@code Tank, Lagoon} over more headings than these two cells tells whose all is. */
+    private boolean tells(Line line, Line heading) {
+        return line.cells().size() == 2
+                && heading.cells().size() > 2
+                && line.firstColumn() == leftmost
+                && words.label(line.cells().get(0)).role() == Role.TANK
+                && words.kind(line.cells().get(1)) == Kind.WORDS;
     }
 
     /** A label that stands alone, over the dates, is of the whole table: {@code Nitrate (mg/L)} above dates and tanks. */

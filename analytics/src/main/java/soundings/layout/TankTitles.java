@@ -19,6 +19,9 @@ final class TankTitles {
     private static final Pattern LABELLED = Pattern.compile("\\s*([\\p{L}' ]{2,20}?)\\s*[:=]\\s*(.*)");
     private static final Pattern PIECES = Pattern.compile("\\s+[-–—]\\s+|\\s*[:,(|·/–—]\\s*");
     private static final Pattern YEAR = Pattern.compile("(19|20)[0-9]{2}");
+    /** A number, counted through or of a part of the year: {@code 2nd}, {@code Q1}. */
+    private static final Pattern COUNTED = Pattern.compile("[0-9]+(st|nd|rd|th|e|er|º|ª)?|[qht][1-4]");
+
     private static final Pattern WORDS = Pattern.compile("[^\\p{L}\\p{N}']+");
 
     private final Words words;
@@ -141,7 +144,9 @@ final class TankTitles {
     /** Whether a sheet's name is one any log may have. */
     boolean general(String sheet) {
         boolean numbered = saysTank(sheet) && sheet.chars().anyMatch(Character::isDigit);
-        boolean said = Stream.of(sheet.strip().split("[^\\p{L}]+")).allMatch(this::says);
+        boolean said = Stream.of(WORDS.split(Names.fold(sheet)))
+                .allMatch(w -> COUNTED.matcher(w).matches()
+                        || Stream.of(w.split("[^\\p{L}]+")).allMatch(this::says));
         return (said && !numbered) || words.month(sheet).isPresent() || Dates.week(sheet);
     }
 
@@ -163,7 +168,7 @@ final class TankTitles {
                 || titleWord(folded, "general")
                 || titleWord(folded, "kept")
                 || titleWord(folded, "tank")
-                || folded.chars().allMatch(Character::isDigit)
+                || COUNTED.matcher(folded).matches()
                 || words.monthName(folded)
                 || words.label(word).known();
     }

@@ -4,15 +4,20 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import soundings.log.AsWritten;
 import soundings.log.VolumeTold;
-import soundings.sheet.Cell;
 import soundings.wording.VolumeText;
 
 /** The volumes of tanks that stand in the log where the setup tells none: {@code Lagoon 300 L} in a title, in a heading, beside {@code Volume}. */
 final class ToldVolumes {
+    private static final Pattern UNIT = Pattern.compile("\\s*[(\\[]\\s*([\\p{L} ]+?)\\s*[)\\]]\\s*[:=]?\\s*$");
+
     private final Context context;
     private final TankTitles titles;
 
@@ -30,7 +35,26 @@ final class ToldVolumes {
                 .filter(f -> !f.label().tank().isEmpty())
                 .flatMap(f -> f.labels().stream()
                         .flatMap(c -> told(area.written(c), f.label().tank(), true).stream()));
-        return Stream.concat(titled, headed).filter(v -> !known(v.tank())).toList();
+        return Stream.of(titled, headed, beside(shape, tank))
+                .flatMap(v -> v)
+                .filter(v -> !known(v.tank()))
+                .toList();
+    }
+
+    /** Behind the headings, over no column, may stand what holds for all: {@code Tank volume: 300 L}. */
+    private Stream<VolumeTold> beside(Shape shape, String tank) {
+        Set<Integer> empty = shape.fields().stream()
+                .filter(f -> f.role() == Role.UNKNOWN && shape.column(f).cells().isEmpty())
+                .map(Field::column)
+                .collect(Collectors.toSet());
+        List<Line> lines = shape.table().band().stream()
+                .map(l -> l.cells().stream()
+                        .filter(c -> empty.contains(c.at().column()))
+                        .toList())
+                .filter(cells -> !cells.isEmpty())
+                .map(cells -> new Line(cells.get(0).at().row(), cells))
+                .toList();
+        return lines(shape.table().area(), lines, tank);
     }
 
     private boolean known(String tank) {
@@ -45,12 +69,17 @@ final class ToldVolumes {
                 .map(Line::cells)
                 .flatMap(cells -> IntStream.range(0, cells.size())
                         .boxed()
-                        .flatMap(i ->
-                                told(area.written(cells.get(i)), tank, i > 0 && size(cells.get(i - 1))).stream()));
+                        .flatMap(i -> i > 0 && size(cells.get(i - 1).shown())
+                                ? labelled(
+                                        area.written(cells.get(i)),
+                                        tank,
+                                        cells.get(i - 1).shown())
+                                        .stream()
+                                : told(area.written(cells.get(i)), tank, false).stream()));
     }
 
-    private boolean size(Cell cell) {
-        return context.words().tankSize(cell.shown());
+    private boolean size(String label) {
+        return context.words().tankSize(UNIT.matcher(label).replaceFirst(""));
     }
 
     private Optional<VolumeTold> told(AsWritten at, String tank, boolean said) {
@@ -58,14 +87,23 @@ final class ToldVolumes {
         String label = text.contains(":") ? text.substring(0, text.indexOf(':')) : "";
         boolean ofTank = said
                 || titles.saysTank(text)
-                || context.words().tankSize(label)
+                || size(label)
                 || (" " + Tanks.key(text) + " ").contains(" " + Tanks.key(tank) + " ");
-        // A title over a diary of several tanks may name another of them.
-        String whose = context.tanks().findIn(text).orElse(tank);
-        return VolumeText.in(text)
-                .filter(v -> ofTank)
-                .map(v -> new VolumeTold(
-                        at, whose, text.substring(v.from(), v.to()).strip(), litres(v)));
+        return VolumeText.in(text).filter(v -> ofTank).map(v -> told(at, text, tank, v));
+    }
+
+    /** {@code Volume | 300 L}, or {@code Volume (L) | 300}. */
+    private Optional<VolumeTold> labelled(AsWritten at, String tank, String label) {
+        Matcher unit = UNIT.matcher(label);
+        String text = VolumeText.in(at.text()).isEmpty() && unit.find() ? at.text() + " " + unit.group(1) : at.text();
+        return VolumeText.in(text).map(v -> told(at, text, tank, v));
+    }
+
+    /** A title over a diary of several tanks may name another of them. */
+    private VolumeTold told(AsWritten at, String text, String tank, VolumeText volume) {
+        String whose = context.tanks().findIn(at.text()).orElse(tank);
+        return new VolumeTold(
+                at, whose, text.substring(volume.from(), volume.to()).strip(), litres(volume));
     }
 
     private OptionalDouble litres(VolumeText volume) {

@@ -17,6 +17,8 @@ import soundings.log.AsWritten;
 import soundings.log.Issue;
 import soundings.setup.SheetTable.Row;
 import soundings.sheet.Book;
+import soundings.wording.DoseSubject;
+import soundings.wording.Vocabulary;
 import soundings.wording.VolumeUnit;
 
 /** The companion workbook, sheet by sheet. A row that cannot be read becomes an issue with its place; the rest is kept. */
@@ -42,6 +44,14 @@ public final class SetupReading {
     /** The parameter a keeper's word names, or the one of that id. */
     public static Optional<Parameter> findParameter(Reference reference, String written) {
         return reference.findParameterNamed(written).or(() -> reference.findParameter(Names.fold(written)));
+    }
+
+    /** The parameter that an additive's name tells it raises: {@code KH}, {@code KH solution}, {@code alk pump}; empty where it tells more or less. */
+    public static Optional<Parameter> findRaised(Reference reference, String additive) {
+        return findParameter(reference, additive)
+                .or(() -> Optional.of(DoseSubject.of(additive, Vocabulary.of(reference)))
+                        .filter(DoseSubject::general)
+                        .flatMap(s -> reference.findParameter(s.parameter())));
     }
 
     static Cells cells(Reference reference, Map<String, String> preferences, List<Issue> issues) {

@@ -114,10 +114,10 @@ public final class Phrases {
         }
         hedged |= Hedges.word(text, i);
         Optional<TankMention.Found> alone = TankMention.alone(text, i);
-        if (alone.isPresent() && !hedged) {
+        if (alone.isPresent() && !hedged && (!alone.get().bare() || changesBefore())) {
             return belongs(start, alone.get());
         }
-        Optional<TankMention.Found> mention = TankMention.in(text, i);
+        Optional<TankMention.Found> mention = TankMention.in(text, i).filter(m -> !m.bare() || changes(i, m));
         List<String> tanks = mention.map(TankMention.Found::tanks).orElse(List.of(tank));
         Optional<Clauses.Found> found = hedged ? Optional.empty() : rule(i, mention);
         if (found.isEmpty()) {
@@ -126,6 +126,18 @@ public final class Phrases {
         Clauses.Found rule = subject.isEmpty() ? found.get() : found.get().about(subject);
         tanks.forEach(t -> rule.said().forEach(s -> add(start, rule.end(), rule.sure(), t, s)));
         return rule.end();
+    }
+
+    private boolean changesBefore() {
+        List<Phrase> said = phrases.subList(sentence, phrases.size());
+        return !said.isEmpty() && said.stream().allMatch(p -> p.said() instanceof Said.Change);
+    }
+
+    /** Whether water changes are what is said of {@code both}. */
+    private boolean changes(int i, TankMention.Found mention) {
+        return rule(i, Optional.of(mention))
+                .filter(f -> f.said().stream().allMatch(Said.Change.class::isInstance))
+                .isPresent();
     }
 
     /** What the sentence said before, {@code 10% water change, both tanks}, was said of these tanks. */
@@ -201,7 +213,7 @@ public final class Phrases {
     private int remark(int start, String mentioned) {
         int end = start;
         while (!text.stop(end) && !(end > start && doseFollows(end))) {
-            hedged |= Hedges.word(text, end);
+            hedged |= Hedges.word(text, end) && !TestPhrase.past(text, end);
             end++;
         }
         String kind = kind(start, end);

@@ -11,6 +11,7 @@ final class TankMention {
     static final String ALL = "all tanks";
 
     private static final Set<String> EVERY = Set.of("both", "all", "every", "each", "beide", "beiden", "alle", "allen");
+    private static final Set<String> BOTH = Set.of("both", "beide", "beiden");
     private static final Set<String> TANKS =
             Set.of("tank", "tanks", "system", "systems", "aquarium", "aquariums", "aquaria", "becken");
     private static final Set<String> COUNTED =
@@ -24,8 +25,12 @@ final class TankMention {
 
     private TankMention() {}
 
-    /** Tokens {@code from} to {@code to} (one past the last) and the tanks they name. */
-    record Found(int from, int to, List<String> tanks) {}
+    /**
+     * Tokens {@code from} to {@code to} (one past the last) and the tanks they name.
+     *
+     * @param bare {@code both} without a word for tanks, which may be said of anything
+     */
+    record Found(int from, int to, List<String> tanks, boolean bare) {}
 
     /** {@code both tanks}, {@code all three tanks}: one past the last token, or {@code i} where they do not stand there. */
     static int every(Clauses text, int i) {
@@ -63,12 +68,15 @@ final class TankMention {
         int i = text.pass(led ? start + 1 : start, ARTICLES, 1);
         int every = every(text, i);
         if (every > i) {
-            return Optional.of(new Found(start, every, List.of(ALL)));
+            return Optional.of(new Found(start, every, List.of(ALL), false));
+        }
+        if (text.in(i, BOTH) && text.stop(i + 1)) {
+            return Optional.of(new Found(start, i + 1, List.of(ALL), true));
         }
         List<String> tanks = new ArrayList<>();
         int end = names(text, i, tanks);
         boolean ends = text.stop(end);
-        return tanks.isEmpty() || !led && !ends ? Optional.empty() : Optional.of(new Found(start, end, tanks));
+        return tanks.isEmpty() || !led && !ends ? Optional.empty() : Optional.of(new Found(start, end, tanks, false));
     }
 
     /** {@code lagoon and the pier tank}: one past the last name, the names added to {@code tanks}. */

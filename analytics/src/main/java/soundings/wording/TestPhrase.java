@@ -14,6 +14,14 @@ final class TestPhrase {
             "testing",
             "measured",
             "checked",
+            "did",
+            "done",
+            "ran",
+            "took",
+            "quick",
+            "weekly",
+            "daily",
+            "day",
             "gemessen",
             "messung",
             "messungen",
@@ -78,6 +86,9 @@ final class TestPhrase {
             "of",
             "still",
             "today");
+    private static final Set<String> WAS = Set.of("was", "were", "war", "waren", "era", "etait");
+    private static final Set<String> NOW =
+            Set.of("now", "today", "jetzt", "heute", "nu", "vandaag", "ahora", "hoy", "maintenant");
     private static final Set<String> TAIL = Set.of(
             "today", "now", "again", "still", "ok", "good", "fine", "steady", "stable", "?", "this", "morning",
             "evening", "am", "pm");
@@ -141,6 +152,7 @@ final class TestPhrase {
         int behind = i;
         Optional<Bracket> bracket = bracket(text, i, parameter).or(() -> unitBefore(text, behind, parameter));
         i = text.pass(bracket.map(Bracket::end).orElse(i), BETWEEN, 3);
+        i = past(text, i) && !movedOn(text, i + 2) ? i + 1 : i;
         if (text.in(i, NONE_FOUND) || text.is(i, "not") && text.is(i + 1, "detected")) {
             WrittenAmount zero = new WrittenAmount(
                     new Amount.Exact(0),
@@ -154,6 +166,22 @@ final class TestPhrase {
             return Clauses.Found.one(text.is(i, "not") ? i + 2 : i + 1, 0.9, new Said.Test(parameter, zero));
         }
         return i < text.size() && !text.stop(i) ? number(text, name, parameter, i, bracket) : Optional.empty();
+    }
+
+    /** {@code was 8.2}: in a note of a day it was so on that day. */
+    static boolean past(Clauses text, int i) {
+        return text.in(i, WAS) && text.number(i + 1);
+    }
+
+    /** {@code alk was 7.4, now 8.2}, {@code alk was 7.4, 8.2 after}: another figure than the one that was follows. */
+    private static boolean movedOn(Clauses text, int from) {
+        for (int i = from; i < text.size() && !text.is(i, "\n"); i++) {
+            if (text.in(i, NOW)
+                    || text.number(i) && text.stop(i - 1) && text.test(i - 2).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private record Bracket(String unit, int end) {}

@@ -129,4 +129,25 @@ class DayBlocksTest {
                         "Lagoon 7.5. alkalinity 8.1 B4",
                         "Pier 8.5. alkalinity 7.5 B5");
     }
+
+    @Test
+    void tests_down_and_tanks_across_under_each_day_are_each_tanks_own() {
+        Log log = read(sheet(
+                "Weekly checks",
+                row("Week of", day(5, 4)),
+                row("Test", "Lagoon", "Pier"),
+                row("KH", 8.2, 7.4),
+                row("Calcium", 430, 410),
+                row("Water change", "10 %", ""),
+                row(""),
+                row("Week of", day(5, 11)),
+                row("Test", "Lagoon", "Pier"),
+                row("KH", 8.1, 7.5),
+                row("Calcium", 428, 412)));
+
+        assertThat(results(log))
+                .contains(
+                        "Lagoon 4.5. alkalinity 8.2 B3", "Pier 4.5. alkalinity 7.4 C3", "Pier 11.5. calcium 412.0 C10")
+                .hasSize(8);
+    }
 }

@@ -178,4 +178,15 @@ class HeadedTanksTest {
 
         assertThat(readings(log)).isNotEmpty().allMatch(r -> r.endsWith("refused"));
     }
+
+    @Test
+    void a_name_beside_a_laboratorys_with_values_apart_is_asked() {
+        Log log = read(sheet(
+                "Log",
+                row("Date", "Frag KH", "Frag Ca", "Lab KH", "Lab Ca"),
+                row(day(5, 1), 8.2, 420, 7.0, 380),
+                row(day(5, 8), 8.1, 425, 7.1, 385)));
+
+        assertThat(readings(log)).allMatch(r -> r.endsWith("refused"));
+    }
 }

@@ -60,4 +60,30 @@ class OwnerTest {
         assertThat(Sheets.readings(log)).containsExactly("Lagoon 2026-05-01 calcium 420");
         assertThat(issues(log)).containsExactly("nameMerged");
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Spring term", "Q1 2026", "1st half", "2025-26", "Sommer 2026", "Weekly checks"})
+    void a_part_of_the_year_is_no_tank(String sheet) {
+        Log log = read(
+                sheet(sheet, row("Date", "Ca ppm"), row(day(5, 1), 420), row(day(5, 8), 421)),
+                sheet("Autumn term", row("Date", "Ca ppm"), row(day(9, 1), 425)));
+
+        assertThat(log.tanks()).containsExactly("club");
+    }
+
+    @Test
+    void home_tests_are_of_the_tank_that_laboratory_sheets_name_and_that_is_said() {
+        Log log = read(
+                sheet("Home tests", row("Date", "KH dKH"), row(day(5, 1), 8.2), row(day(5, 8), 8.1)),
+                sheet(
+                        "Laboratory",
+                        row("Sample taken", day(5, 2)),
+                        row("Tank", "Lagoon"),
+                        row("Element", "Measured", "Unit"),
+                        row("Calcium", 420, "mg/l"),
+                        row("Magnesium", 1310, "mg/l")));
+
+        assertThat(log.tanks()).containsExactly("Lagoon");
+        assertThat(issues(log)).contains("nameMerged");
+    }
 }

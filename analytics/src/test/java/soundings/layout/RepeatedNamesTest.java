@@ -131,4 +131,19 @@ class RepeatedNamesTest {
     private static Setup saying(String meaning) {
         return Setups.correcting(new Setup.Column("Log", "", "Which", meaning, "", "", Optional.empty()));
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Who tested", "Checked by", "Rota", "gemessen von"})
+    void who_took_turns_at_testing_one_water_is_no_tank(String heading) {
+        List<Object[]> rows = new ArrayList<>(List.of(new Object[][] {row("Date", "KH dKH", "NO3 mg/L", heading)}));
+        String[] names = {"Ada", "Ben", "Year 9", "Ada", "Year 9", "Ben", "Ben", "Ada", "Year 9", "Ada", "Ben", "Year 9"
+        };
+        double[] found = {8.1, 8.2, 8.1, 8.1, 8.2, 8.2, 8.2, 8.1, 8.1, 8.1, 8.2, 8.1};
+        for (int i = 0; i < names.length; i++) {
+            rows.add(row(day(5, 1 + 2 * i), found[i], 8, names[i]));
+        }
+        Log log = read(sheet("Log", rows.toArray(Object[][]::new)));
+
+        assertThat(log.tanks()).containsExactly("club");
+    }
 }
