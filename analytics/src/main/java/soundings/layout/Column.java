@@ -62,10 +62,11 @@ record Column(List<Cell> cells, Map<Kind, Integer> kinds, int serials, int days,
         return cells.size();
     }
 
-    /** The share of cells that are dates; a serial number is one, a plain day of the month only where {@code daysCount}. */
+    /** The share of cells that are dates, dittos aside; a serial number is one, a plain day of the month only where {@code daysCount}. */
     double dated(boolean daysCount) {
         int dates = count(Kind.DATE) + serials + (daysCount ? days : 0);
-        return size() == 0 ? 0 : dates / (double) size();
+        int said = size() - count(Kind.NOTHING);
+        return said == 0 ? 0 : dates / (double) said;
     }
 
     double share(Kind kind) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import soundings.chemistry.Names;
 import soundings.log.Inferred;
@@ -145,8 +146,17 @@ final class HeadedTanks {
     }
 
     private String nameIn(String header) {
-        List<String> kept = Stream.of(header.strip().split("[^\\p{L}\\p{N}'#]+"))
-                .filter(w -> !w.isEmpty() && (words.titleWord(w, "tank") || !says(w)))
+        List<String> all = Stream.of(header.strip().split("[^\\p{L}\\p{N}'#]+"))
+                .filter(w -> !w.isEmpty())
+                .toList();
+        // No unit stands before the test: the L of L Alk is whose it is.
+        boolean initial = all.size() > 1
+                && all.get(0).length() == 1
+                && words.kind(all.get(0)) == Kind.UNIT
+                && words.inCompany(all.get(1)).role() == Role.READING;
+        List<String> kept = IntStream.range(0, all.size())
+                .filter(i -> initial && i == 0 || words.titleWord(all.get(i), "tank") || !says(all.get(i)))
+                .mapToObj(all::get)
                 .toList();
         return kept.stream().allMatch(w -> words.titleWord(w, "tank")) ? "" : String.join(" ", kept);
     }

@@ -31,7 +31,7 @@ final class Headings {
 
     private boolean heads(int index) {
         Line line = area.lines().get(index);
-        if (!allText(line)) {
+        if (!allText(line) || line.cells().stream().anyMatch(words::ditto)) {
             return false;
         }
         int distinct = distinctMeanings(line);

@@ -133,16 +133,24 @@ final class RepeatedNames {
         for (Line line : shape.table().body()) {
             day = date.flatMap(f -> line.at(f.column()))
                     .filter(c -> !words.ditto(c))
-                    .map(Cell::shown)
+                    .map(this::day)
                     .orElse(day);
             String name = line.at(field.column()).map(c -> Tanks.key(c.shown())).orElse("");
-            if (!name.isEmpty() && !day.isEmpty()) {
+            if (!name.isEmpty() && !day.isEmpty() && words.label(name).role() != Role.DERIVED) {
                 String tested =
                         test.flatMap(f -> line.at(f.column())).map(Cell::shown).orElse("");
                 all.add(new Entry(name, day, tested, line));
             }
         }
         return all;
+    }
+
+    /** The day of a cell without its time. */
+    private String day(Cell cell) {
+        return words.date(cell)
+                .filter(d -> !d.days().isEmpty())
+                .map(d -> d.days().toString())
+                .orElse(cell.shown());
     }
 
     /** Few, short, each more than once, and no words of another sense. */
@@ -157,8 +165,7 @@ final class RepeatedNames {
 
     private boolean name(String text) {
         Role role = words.label(text).role();
-        boolean measure =
-                role == Role.READING || role == Role.DOSE || role == Role.WATER_CHANGE || role == Role.DERIVED;
+        boolean measure = role == Role.READING || role == Role.DOSE || role == Role.WATER_CHANGE;
         return text.length() <= LONGEST_NAME
                 && text.chars().anyMatch(Character::isLetter)
                 && !TIMES_OF_DAY.contains(text)

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import soundings.chemistry.Names;
 import soundings.log.Inferred;
 import soundings.sheet.Cell;
@@ -37,8 +38,31 @@ final class Roles {
         Shape dated = diary(roles.oneDate(roles.datesByValue(DateParts.settle(HeadedDays.open(shape)))));
         Shape named = roles.additivesByValue(roles.resultsByValue(
                 roles.testsByValue(roles.tanksByValue(roles.dosesByUnit(roles.dosesOfTopic(dated))))));
-        return roles.restByValue(roles.namesOfOneDay(
-                roles.tanksByNames(roles.columnsOfTopic(HeadedDays.settle(roles.amounts(roles.doses(named)))))));
+        return oneChange(roles.restByValue(roles.namesOfOneDay(
+                roles.tanksByNames(roles.columnsOfTopic(HeadedDays.settle(roles.amounts(roles.doses(named))))))));
+    }
+
+    /** A change written as a share and in litres is one change. */
+    private static Shape oneChange(Shape shape) {
+        List<Field> changes = shape.all(Role.WATER_CHANGE).stream()
+                .filter(f -> f.label().tank().isEmpty())
+                .toList();
+        Optional<Field> share = changes.stream()
+                .filter(f -> f.label().volume() == VolumeUnit.PERCENT)
+                .findFirst();
+        return share.isEmpty()
+                ? shape
+                : shape.replace(
+                        f -> changes.contains(f) && !f.equals(share.get()) && beside(shape, f, share.get()),
+                        f -> f.with(Label.of(Role.DERIVED, 0.8)));
+    }
+
+    /** Nearly every row that holds one holds the other. */
+    private static boolean beside(Shape shape, Field one, Field other) {
+        Set<Integer> rows =
+                shape.column(other).cells().stream().map(c -> c.at().row()).collect(Collectors.toSet());
+        List<Cell> own = shape.column(one).cells();
+        return own.stream().filter(c -> rows.contains(c.at().row())).count() >= 0.9 * own.size();
     }
 
     private static boolean daysCount(Shape shape, Field field) {
@@ -61,7 +85,7 @@ final class Roles {
                 .filter(f -> f.role() == Role.UNKNOWN || f.role().corner())
                 .filter(f -> shape.column(f).dated(daysCount(shape, f)) >= 0.6)
                 .findFirst();
-        Shape bare = shape.replace(f -> f.role().dates(), f -> demoted(shape, f));
+        Shape bare = shape.replace(f -> f.role().dates() || f.role() == Role.UNTIL, f -> demoted(shape, f));
         return found.map(f -> bare.replace(
                         f::equals,
                         g -> g.guessed(Label.of(Role.DATE, 0.7), Set.of(Inferred.DATE), "dates stand in it")))
@@ -69,7 +93,10 @@ final class Roles {
     }
 
     private Field demoted(Shape shape, Field field) {
-        boolean days = shape.column(field).days() > 0;
+        boolean span = field.role() == Role.FROM || field.role() == Role.UNTIL;
+        boolean days = span
+                ? shape.column(field).count(Kind.DATE) > 0
+                : shape.column(field).days() > 0;
         return days || shape.column(field).textual() ? field : field.with(Label.UNKNOWN);
     }
 

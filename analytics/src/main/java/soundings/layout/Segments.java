@@ -188,8 +188,21 @@ final class Segments {
                         .isPresent();
     }
 
+    /** Mostly units, a temperature such as {@code 25 °C} among them. */
+    private boolean units(Line line) {
+        long units =
+                line.cells().stream().filter(c -> words.kind(c) == Kind.UNIT).count();
+        return plainText(line)
+                && !holds(line, Kind.DATE)
+                && units >= 3
+                && units * 2 >= line.cells().size();
+    }
+
     private boolean furtherLabels(int index) {
         Line line = lines.get(index);
+        if (units(line)) {
+            return true;
+        }
         long labels = line.cells().stream().filter(c -> words.kind(c).label()).count();
         return plainText(line)
                 && !holdsData(line)

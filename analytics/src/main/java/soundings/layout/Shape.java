@@ -13,6 +13,9 @@ import soundings.wording.WrittenDate;
  * @param doubt two ways of reading all of it that fit about as well; empty where one is clear
  */
 record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> columns, String doubt) {
+    /** Of one test in one water. */
+    private static final int MOST_OF_A_DAY = 3;
+
     Shape {
         fields = List.copyOf(fields);
     }
@@ -44,7 +47,16 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
                 || (has(Role.TEST) && has(Role.RESULT))
                 || !HeadedDays.in(fields).isEmpty();
         int others = columns.values().stream().mapToInt(c -> c.count(Kind.DATE)).sum();
-        return findDate().isEmpty() && results && others < 2 ? topic.day() : Optional.empty();
+        return findDate().isEmpty() && results && others < 2 && !repeats() ? topic.day() : Optional.empty();
+    }
+
+    /** Row after row of the same tests, told apart by nothing but numbers: rows of many days. */
+    private boolean repeats() {
+        boolean apart = has(Role.TANK)
+                || has(Role.TIME)
+                || fields.stream()
+                        .anyMatch(f -> f.role() == Role.UNKNOWN && column(f).count(Kind.WORDS) >= 2);
+        return !apart && all(Role.READING).stream().anyMatch(f -> column(f).count(Kind.NUMBER) > MOST_OF_A_DAY);
     }
 
     /** Whether more of its columns hold days that nothing is read by than it has dated rows. */

@@ -111,7 +111,7 @@ final class SheetReading {
                     new UnknownColumn(area.written(at), region, header, "its heading is not understood"), area, open);
         } else {
             String why = field.role() == Role.DERIVED
-                    ? "worked out, not measured"
+                    ? "worked out, aimed at or of other water, no result of a test"
                     : "of no use here, or set aside with its row";
             ledger.issue(new LeftOut(area.written(at), region, header, why), area, open);
         }

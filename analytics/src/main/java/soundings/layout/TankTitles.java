@@ -17,6 +17,8 @@ final class TankTitles {
     private static final int LONGEST = 40;
     private static final int MOST_WORDS = 6;
     private static final Pattern LABELLED = Pattern.compile("\\s*([\\p{L}' ]{2,20}?)\\s*[:=]\\s*(.*)");
+    private static final Pattern INSIDE =
+            Pattern.compile("(?:[.;,|]|\\s[-–—])\\s+(\\p{L}{2,20})\\s*[:=]\\s*([^.;,|(]{2,40})");
     private static final Pattern PIECES = Pattern.compile("\\s+[-–—]\\s+|\\s*[:,(|·/–—]\\s*");
     private static final Pattern YEAR = Pattern.compile("(19|20)[0-9]{2}");
     /** A number, counted through or of a part of the year: {@code 2nd}, {@code Q1}. */
@@ -65,10 +67,22 @@ final class TankTitles {
                     : label.group(2);
             return labelled(behind);
         }
+        Matcher inside = INSIDE.matcher(text);
+        while (inside.find()) {
+            if (tankWord(inside.group(1))) {
+                return labelled(inside.group(2));
+            }
+        }
         if (i > 0 && tankWord(line.get(i - 1).shown().replaceFirst("\\s*[:=]\\s*$", ""))) {
             return labelled(text);
         }
-        return text.contains("=") || !nameLike(text) ? Optional.empty() : pieces(text);
+        boolean none = text.contains("=") || !nameLike(text) || headsNumbers(line);
+        return none ? Optional.empty() : pieces(text);
+    }
+
+    /** A word with numbers beside it is what they are, not a name. */
+    private boolean headsNumbers(List<Cell> line) {
+        return line.stream().filter(c -> words.kind(c) == Kind.NUMBER).count() >= 2;
     }
 
     /** What stands behind {@code Tank:}, up to the next sign. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -12,11 +13,15 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import soundings.log.AsWritten;
 import soundings.log.VolumeTold;
+import soundings.sheet.Cell;
 import soundings.wording.VolumeText;
 
 /** The volumes of tanks that stand in the log where the setup tells none: {@code Lagoon 300 L} in a title, in a heading, beside {@code Volume}. */
 final class ToldVolumes {
     private static final Pattern UNIT = Pattern.compile("\\s*[(\\[]\\s*([\\p{L} ]+?)\\s*[)\\]]\\s*[:=]?\\s*$");
+
+    /** A longer text tells of more than a tank and its size. */
+    private static final int LONGEST = 80;
 
     private final Context context;
     private final TankTitles titles;
@@ -35,10 +40,52 @@ final class ToldVolumes {
                 .filter(f -> !f.label().tank().isEmpty())
                 .flatMap(f -> f.labels().stream()
                         .flatMap(c -> told(area.written(c), f.label().tank(), true).stream()));
-        return Stream.of(titled, headed, beside(shape, tank))
+        return Stream.of(titled, headed, beside(shape, tank), listed(shape))
                 .flatMap(v -> v)
                 .filter(v -> !known(v.tank()))
                 .toList();
+    }
+
+    /** A list of tanks with their litres. */
+    private Stream<VolumeTold> listed(Shape shape) {
+        List<Line> lines = shape.table().lines();
+        Optional<Line> head = shape.dated()
+                ? Optional.empty()
+                : lines.stream().filter(l -> l.cells().size() > 1).findFirst();
+        Optional<Cell> tanks =
+                head.flatMap(h -> first(h, c -> titles.saysTank(c.shown()) && titles.general(c.shown())));
+        Optional<Cell> sizes = head.flatMap(h -> first(h, c -> size(c.shown()) || large(c.shown())));
+        return tanks.isEmpty() || sizes.isEmpty() || tanks.equals(sizes)
+                ? Stream.of()
+                : lines.stream()
+                        .filter(l -> !head.get().equals(l))
+                        .flatMap(l -> listed(
+                                shape,
+                                l.at(tanks.get().at().column()),
+                                l.at(sizes.get().at().column()),
+                                sizes.get().shown())
+                                .stream());
+    }
+
+    private static Optional<Cell> first(Line line, Predicate<Cell> test) {
+        return line.cells().stream().filter(test).findFirst();
+    }
+
+    private Optional<VolumeTold> listed(Shape shape, Optional<Cell> tank, Optional<Cell> size, String header) {
+        return tank.flatMap(t -> size.flatMap(s -> {
+            AsWritten at = shape.table().area().written(s);
+            String name = t.shown().strip();
+            return labelled(
+                            at,
+                            context.tanks().findKnown(name).orElse(name),
+                            large(header) ? "(" + header + ")" : header)
+                    .map(v -> new VolumeTold(
+                            v.at(), context.tanks().findKnown(name).orElse(name), v.volume(), v.litres()));
+        }));
+    }
+
+    private static boolean large(String header) {
+        return VolumeText.in("1 " + header.strip()).isPresent();
     }
 
     /** Behind the headings, over no column, may stand what holds for all: {@code Tank volume: 300 L}. */
@@ -89,7 +136,9 @@ final class ToldVolumes {
                 || titles.saysTank(text)
                 || size(label)
                 || (" " + Tanks.key(text) + " ").contains(" " + Tanks.key(tank) + " ");
-        return VolumeText.in(text).filter(v -> ofTank).map(v -> told(at, text, tank, v));
+        return text.length() > LONGEST
+                ? Optional.empty()
+                : VolumeText.in(text).filter(v -> ofTank).map(v -> told(at, text, tank, v));
     }
 
     /** {@code Volume | 300 L}, or {@code Volume (L) | 300}. */

@@ -171,8 +171,14 @@ final class ChangePhrase {
                 : Optional.empty();
     }
 
-    /** Passes {@code (about 15 %)}: the same change told once more, in another measure. */
+    /** Passes {@code (about 15 %)} and {@code = 15 %}: the same change told once more, in another measure. */
     private static int otherwise(Clauses text, int i) {
+        if (text.is(i, "=")) {
+            return measure(text, i + 1)
+                    .filter(m -> m.unit() != VolumeUnit.UNWRITTEN && text.stop(m.end()))
+                    .map(Measure::end)
+                    .orElse(i);
+        }
         if (!text.is(i, "(") && !text.is(i, "[")) {
             return i;
         }

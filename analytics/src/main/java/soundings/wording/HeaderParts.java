@@ -85,6 +85,11 @@ final class HeaderParts {
             "zugabe",
             "dosificacion",
             "ajout");
+    private static final Set<String> MEASURES = Set.of("l", "liter", "litre", "kg", "dm3", "dm³");
+    private static final Set<String> TIMES = Set.of(
+            "day", "d", "dt", "h", "hr", "hour", "week", "wk", "month", "24h", "tag", "woche", "jour", "semaine", "dia",
+            "semana", "dag");
+    private static final Set<String> WHOLE = Set.of("tank", "volume", "total", "system", "water");
     private static final Set<String> EACH = Set.of("per", "each", "a", "/", "pro", "par", "por");
     private static final Set<String> BY_HAND =
             Set.of("manual", "manually", "hand", "oneoff", "single", "extra", "correction", "boost");
@@ -153,9 +158,20 @@ final class HeaderParts {
         List<Names.Match> words = Names.all(tokens, k -> vocabulary.find(Alias.Kind.CHANGE, k));
         Optional<Names.Match> water =
                 words.stream().filter(w -> w.means().equals("water")).findFirst();
+        if (water.isEmpty() && tests.isEmpty() && shareOfTank()) {
+            return Optional.of(new Names.Match(0, tokens.size(), plain.strip(), "water"));
+        }
         return water.or(() -> volume().isPresent()
                 ? words.stream().filter(w -> w.means().equals("changed")).findFirst()
                 : Optional.empty());
+    }
+
+    /** {@code % of tank}: of what else than water changed. */
+    private boolean shareOfTank() {
+        return tokens.size() == 3
+                && tokens.get(0).is("%")
+                && tokens.get(1).is("of")
+                && WHOLE.contains(tokens.get(2).text());
     }
 
     private Optional<Rate> findRate() {
@@ -178,6 +194,32 @@ final class HeaderParts {
         return tokens.stream().anyMatch(t -> DOSE_WORDS.contains(t.text()));
     }
 
+    /** Whether a name is the mass of a unit: {@code mg} of {@code mg/L}. */
+    boolean ofUnit(Names.Match name) {
+        int per = name.to();
+        return name.to() - name.from() == 1
+                && name.key().equals("mg")
+                && per + 1 < tokens.size()
+                && (tokens.get(per).is("/") || tokens.get(per).is("per"))
+                && MEASURES.contains(tokens.get(per + 1).text());
+    }
+
+    /** {@code V(HCl) / mL}: how much of a solution a titration took. */
+    boolean titrated() {
+        return tokens.size() > 2 && tokens.get(0).is("v") && tokens.get(1).is("(");
+    }
+
+    /** {@code dKH/day}, {@code d(Alk)/dt}: a rise or fall, and no volume. */
+    boolean inTime() {
+        for (int i = 1; i + 1 < tokens.size(); i++) {
+            boolean per = tokens.get(i).is("/") || tokens.get(i).is("per");
+            if (per && TIMES.contains(tokens.get(i + 1).text()) && rate.isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** {@code ml per dose}, {@code mL each dose}: one of several a day. */
     boolean eachDose() {
         for (int i = 1; i < tokens.size(); i++) {
@@ -196,7 +238,9 @@ final class HeaderParts {
 
     /** A volume or % that stands alone among the tokens. */
     Optional<VolumeUnit> volume() {
-        for (int i = 0; i < tokens.size(); i++) {
+        // A letter in front is whose it is, where a share is written too: L WC %.
+        int from = tokens.size() > 2 && tokens.get(0).is("l") && tokens.stream().anyMatch(t -> t.is("%")) ? 1 : 0;
+        for (int i = from; i < tokens.size(); i++) {
             Optional<VolumeUnit> pair = i + 1 < tokens.size()
                     ? VolumeUnit.of(tokens.get(i).text() + tokens.get(i + 1).text())
                     : Optional.empty();

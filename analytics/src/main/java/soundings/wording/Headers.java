@@ -3,6 +3,7 @@ package soundings.wording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import soundings.chemistry.Parameter;
 
@@ -10,6 +11,7 @@ import soundings.chemistry.Parameter;
 public final class Headers {
     private static final int LONGEST = 120;
     private static final double LONE_LETTER = 0.3;
+    private static final Map<String, String> SHARED = Map.of("f", "fluoride");
 
     private Headers() {}
 
@@ -80,7 +82,7 @@ public final class Headers {
     }
 
     private static List<HeaderMeaning> doses(HeaderParts parts) {
-        if (parts.change.isPresent()) {
+        if (parts.change.isPresent() || parts.titrated()) {
             return List.of();
         }
         boolean known = !parts.additives.isEmpty();
@@ -127,16 +129,30 @@ public final class Headers {
     private static List<HeaderMeaning> tests(HeaderParts parts, Vocabulary vocabulary) {
         List<HeaderMeaning> tests = new ArrayList<>();
         for (Names.Match name : parts.tests) {
+            if (parts.ofUnit(name)) {
+                continue;
+            }
             boolean seen = tests.stream().anyMatch(t -> names(t, name.means()));
             vocabulary
                     .reference()
-                    .findParameter(name.means())
+                    .findParameter(meant(parts, name, vocabulary))
                     .filter(p -> !seen)
                     .ifPresent(p -> tests.add(test(parts, name, p, vocabulary)));
         }
         return tests.size() < 2
                 ? tests
                 : tests.stream().map(t -> rival(t, tests)).toList();
+    }
+
+    /** A letter that two tests share is the other's where that one's unit stands beside it: {@code F mg/L}. */
+    private static String meant(HeaderParts parts, Names.Match name, Vocabulary vocabulary) {
+        String other = SHARED.getOrDefault(name.key(), "");
+        boolean own = other.isEmpty() || unit(parts, name, name.means(), vocabulary);
+        return !own && unit(parts, name, other, vocabulary) ? other : name.means();
+    }
+
+    private static boolean unit(HeaderParts parts, Names.Match name, String parameter, Vocabulary vocabulary) {
+        return !HeaderUnit.of(parts, name, parameter, vocabulary).spelling().isEmpty();
     }
 
     private static boolean names(HeaderMeaning meaning, String parameter) {
@@ -175,6 +191,7 @@ public final class Headers {
         return derived
                 || parts.solution()
                 || parts.rate.isPresent()
+                || parts.inTime()
                 || parts.doseWord()
                 || parts.byHand()
                 || parts.change.isPresent();
@@ -190,9 +207,15 @@ public final class Headers {
         }
         parts.derived.stream()
                 .findFirst()
-                .ifPresent(d -> roles.add(new HeaderMeaning(
-                        new Meaning.Role("derived"), parts.tank(), 0.8, "\"" + d.key() + "\" is no result of a test")));
+                .ifPresent(d -> roles.add(derived(parts, "\"" + d.key() + "\" is no result of a test")));
+        if (parts.inTime() && !parts.tests.isEmpty()) {
+            roles.add(derived(parts, "by how much in some time is no result of a test"));
+        }
         return roles;
+    }
+
+    private static HeaderMeaning derived(HeaderParts parts, String because) {
+        return new HeaderMeaning(new Meaning.Role("derived"), parts.tank(), 0.8, because);
     }
 
     private static double faded(double score, int unexplained) {

@@ -19,6 +19,11 @@ final class TestPhrase {
             "ran",
             "took",
             "quick",
+            "at",
+            "lunch",
+            "lunchtime",
+            "break",
+            "school",
             "weekly",
             "daily",
             "day",
@@ -87,6 +92,10 @@ final class TestPhrase {
             "still",
             "today");
     private static final Set<String> WAS = Set.of("was", "were", "war", "waren", "era", "etait");
+    private static final Set<String> SAID = Set.of(
+            "came", "comes", "said", "says", "showed", "shows", "gave", "gives", "got", "read", "ergab", "zeigt",
+            "zeigte");
+    private static final Set<String> OUT = Set.of("out", "back", "in", "up", "as", "at", "about", "around", "of");
     private static final Set<String> NOW =
             Set.of("now", "today", "jetzt", "heute", "nu", "vandaag", "ahora", "hoy", "maintenant");
     private static final Set<String> TAIL = Set.of(
@@ -152,7 +161,7 @@ final class TestPhrase {
         int behind = i;
         Optional<Bracket> bracket = bracket(text, i, parameter).or(() -> unitBefore(text, behind, parameter));
         i = text.pass(bracket.map(Bracket::end).orElse(i), BETWEEN, 3);
-        i = past(text, i) && !movedOn(text, i + 2) ? i + 1 : i;
+        i = past(text, i) && !movedOn(text, i + 2) ? i + 1 : came(text, i);
         if (text.in(i, NONE_FOUND) || text.is(i, "not") && text.is(i + 1, "detected")) {
             WrittenAmount zero = new WrittenAmount(
                     new Amount.Exact(0),
@@ -166,6 +175,13 @@ final class TestPhrase {
             return Clauses.Found.one(text.is(i, "not") ? i + 2 : i + 1, 0.9, new Said.Test(parameter, zero));
         }
         return i < text.size() && !text.stop(i) ? number(text, name, parameter, i, bracket) : Optional.empty();
+    }
+
+    /** {@code came out at 8.4}, {@code test said 415}: one past it, or {@code i} where nothing of the kind stands there. */
+    private static int came(Clauses text, int i) {
+        int verb = text.pass(i, SAID, 1);
+        int out = verb > i ? text.pass(verb, OUT, 3) : i;
+        return text.number(out) ? out : i;
     }
 
     /** {@code was 8.2}: in a note of a day it was so on that day. */
