@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import soundings.sheet.Cell;
 
 /**
  * Finds grids of days: weekdays side by side with the week told beside, above or below them, and years of days by months. Empty where
@@ -73,11 +75,20 @@ final class DayGrids {
         Optional<Line> over = above.isEmpty() ? Optional.empty() : Optional.of(above.get(above.size() - 1));
         Optional<Line> dates = under.filter(l -> GridDays.dates(l, head, words))
                 .or(() -> over.filter(l -> GridDays.dates(l, head, words)));
-        List<Line> texts =
-                above.stream().filter(l -> dates.filter(l::equals).isEmpty()).toList();
+        List<Line> texts = Stream.concat(
+                        above.stream().filter(l -> dates.filter(l::equals).isEmpty()), corner(head).stream())
+                .toList();
         List<Line> lines =
                 below.stream().filter(l -> dates.filter(l::equals).isEmpty()).toList();
         return new Block(texts, head, dates, lines, GridDays.of(area.sheet(), texts, head, dates, lines, words));
+    }
+
+    /** A name in the corner of a grid is its title: {@code Lagoon | 1 | 2 | 3}. */
+    private Optional<Line> corner(Line head) {
+        Cell first = head.cells().get(0);
+        boolean named =
+                words.kind(first) == Kind.WORDS && titles.nameLike(first.shown()) && !titles.general(first.shown());
+        return named ? Optional.of(new Line(head.row(), List.of(first))) : Optional.empty();
     }
 
     /** The index from which the lines above a head are its titles, or its dates. */
@@ -134,7 +145,7 @@ final class DayGrids {
                 .map(p -> p.id())
                 .findFirst()
                 .orElse("");
-        return test + "|" + titles.name(block.above(), false).orElse("") + "|"
+        return test + "|" + titles.name(block.above(), true).orElse("") + "|"
                 + block.days().columns() + block.days().before();
     }
 

@@ -126,7 +126,7 @@ final class Fields {
     private Label together(List<Cell> labels, String header, Label best) {
         Label whole = words.label(header);
         Label lowest = tankAware(labels.get(labels.size() - 1));
-        if (aside(lowest.role()) && spans(labels.get(0))) {
+        if (aside(lowest) && spans(labels.get(0))) {
             return lowest;
         }
         boolean says = whole.role() == Role.READING || whole.role() == Role.DOSE || whole.role() == Role.WATER_CHANGE;
@@ -136,13 +136,14 @@ final class Fields {
     }
 
     /** Under a heading of several columns, such as {@code Doses} or {@code Calcium}, the column's own word says that it is another part. */
-    private static boolean aside(Role role) {
+    private static boolean aside(Label label) {
+        Role role = label.role();
         return role.dates()
                 || role == Role.UNTIL
                 || role == Role.TIME
                 || role == Role.ADDITIVE
                 || role == Role.NOTE
-                || role == Role.TANK;
+                || role == Role.TANK && label.tank().isEmpty();
     }
 
     /** Whether a label stands over other columns too. */

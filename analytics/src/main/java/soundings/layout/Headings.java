@@ -49,7 +49,7 @@ final class Headings {
     /** Names that nobody knows, one over a column of dates or beside it, two at least over numbers. */
     private boolean overData(Line line, int index) {
         long numbers = line.cells().stream()
-                .filter(c -> below(index, c.at().column(), Kind.NUMBER))
+                .filter(c -> below(index, c.at().column(), Kind.NUMBER, 10))
                 .count();
         return numbers >= 2
                 && numbers * 2 >= line.cells().size()
@@ -105,13 +105,13 @@ final class Headings {
     }
 
     private boolean datesBelow(int index, int column) {
-        return below(index, column, Kind.DATE);
+        return below(index, column, Kind.DATE, 3);
     }
 
-    private boolean below(int index, int column, Kind kind) {
+    private boolean below(int index, int column, Kind kind, int lines) {
         return area.lines().stream()
                 .skip(index + 1L)
-                .limit(3)
+                .limit(lines)
                 .flatMap(l -> l.at(column).stream())
                 .anyMatch(c -> words.kind(c) == kind);
     }

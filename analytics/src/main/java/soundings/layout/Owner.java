@@ -124,6 +124,11 @@ final class Owner {
                 .findFirst();
         String sheet = table.area().sheet();
         boolean own = shared || bare && titles.general(sheet);
+        boolean says = !titles.general(sheet)
+                && texts.stream().anyMatch(t -> (" " + Tanks.key(t) + " ").contains(" " + Tanks.key(sheet) + " "));
+        if (known.isEmpty() && says) {
+            return Optional.of(sheet.strip());
+        }
         return known.or(() -> tanks.setUp().isEmpty() ? named(table, own) : Optional.empty())
                 .map(name -> Tanks.key(name).equals(Tanks.key(sheet)) ? sheet.strip() : name);
     }

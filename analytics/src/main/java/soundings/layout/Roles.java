@@ -15,6 +15,8 @@ import soundings.wording.VolumeUnit;
 
 /** Settles what each column holds from its header, from the values under it and from its neighbours. */
 final class Roles {
+    private static final double MOST = 0.7;
+    private static final double SOME = 0.4;
     private static final Set<Inferred> TANK = Set.of(Inferred.TANK);
     private static final String KNOWN = "tanks' names stand in it";
     private static final String NAMES = "rows of one day differ by it, and each name's values run on by themselves";
@@ -265,12 +267,21 @@ final class Roles {
                 .toList();
     }
 
+    /** Doses and water changes may stand among the tests. */
     private boolean namesTests(Shape shape, Field field) {
-        return known(
-                shape,
-                field,
-                t -> words.inCompany(t).parameter().isPresent()
-                        && !RESULT.matcher(t).find());
+        List<String> texts =
+                shape.column(field).cells().stream().limit(200).map(Cell::shown).toList();
+        long tests = texts.stream().filter(this::namesTest).count();
+        long others = texts.stream()
+                .map(t -> words.label(t).role())
+                .filter(r -> r == Role.DOSE || r == Role.WATER_CHANGE)
+                .count();
+        return tests > 0 && tests >= SOME * texts.size() && tests + others >= MOST * texts.size();
+    }
+
+    private boolean namesTest(String text) {
+        return words.inCompany(text).parameter().isPresent()
+                && !RESULT.matcher(text).find();
     }
 
     private Shape additivesByValue(Shape shape) {
@@ -315,7 +326,7 @@ final class Roles {
         List<Cell> cells = shape.column(field).cells();
         long passed =
                 cells.stream().limit(200).filter(c -> test.test(c.shown())).count();
-        return passed > 0 && passed >= 0.7 * Math.min(200, cells.size());
+        return passed > 0 && passed >= MOST * Math.min(200, cells.size());
     }
 
     /** A column that says "doses" and holds sentences is a note. */

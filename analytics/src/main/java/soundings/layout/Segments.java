@@ -160,8 +160,13 @@ final class Segments {
 
     /** A label that stands alone, over the dates, is of the whole table: {@code Nitrate (mg/L)} above dates and tanks. */
     private boolean labels(Cell only, int heading) {
-        boolean overDates = lines.get(heading)
-                .at(only.at().column())
+        int row = lines.get(heading).row();
+        boolean overDates = lines.stream()
+                .skip(heading)
+                .limit(MOST_BAND_LINES)
+                .filter(l -> l.row() - row < MOST_BAND_LINES)
+                .flatMap(l -> l.at(only.at().column()).stream())
+                .findFirst()
                 .filter(c -> words.label(c).role().dates())
                 .isPresent();
         return words.kind(only) == Kind.LABEL && !overDates;

@@ -72,7 +72,11 @@ final class Shapes {
     private List<Shape> grids(Area area) {
         List<Shape> across = DayGrids.of(area, words);
         boolean down = across.isEmpty() && area.lines().size() <= MOST_OF_A_GRID;
-        return down ? DayGrids.of(area.turn(), words) : across;
+        return down
+                ? DayGrids.of(area.turn(), words).stream()
+                        .filter(s -> s.topic().month().isEmpty())
+                        .toList()
+                : across;
     }
 
     /** Whether dates stand side by side above results that have dates beside them already. */

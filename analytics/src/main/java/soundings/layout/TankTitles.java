@@ -16,6 +16,7 @@ import soundings.wording.VolumeText;
 final class TankTitles {
     private static final int LONGEST = 40;
     private static final int MOST_WORDS = 6;
+    private static final int FEW_WORDS = 4;
     private static final Pattern LABELLED = Pattern.compile("\\s*([\\p{L}' ]{2,20}?)\\s*[:=]\\s*(.*)");
     private static final Pattern INSIDE =
             Pattern.compile("(?:[.;,|]|\\s[-–—])\\s+(\\p{L}{2,20})\\s*[:=]\\s*([^.;,|(]{2,40})");
@@ -76,8 +77,15 @@ final class TankTitles {
         if (i > 0 && tankWord(line.get(i - 1).shown().replaceFirst("\\s*[:=]\\s*$", ""))) {
             return labelled(text);
         }
-        boolean none = text.contains("=") || !nameLike(text) || headsNumbers(line);
-        return none ? Optional.empty() : pieces(text);
+        boolean none = text.contains("=") || headsNumbers(line);
+        return none ? Optional.empty() : nameLike(VolumeText.without(text)) ? pieces(text) : leading(text);
+    }
+
+    /** The first part of a longer title where it says tank: {@code Pier tank (old form, see the next sheet)}. */
+    private Optional<Title> leading(String text) {
+        String first = PIECES.split(VolumeText.without(text).strip())[0];
+        boolean says = saysTank(first) && nameLike(first) && WORDS.split(first.strip()).length <= FEW_WORDS;
+        return says ? named(Says.TANK, first) : Optional.empty();
     }
 
     /** A word with numbers beside it is what they are, not a name. */
@@ -184,6 +192,7 @@ final class TankTitles {
                 || titleWord(folded, "tank")
                 || COUNTED.matcher(folded).matches()
                 || words.monthName(folded)
+                || Dates.weekday(folded).isPresent()
                 || words.label(word).known();
     }
 }
