@@ -28,6 +28,7 @@ public record DoseSubject(String parameter, boolean general) {
     private static final Set<String> BESIDE = Set.of("chloride", "sulfate", "sodium");
 
     private static final DoseSubject NONE = new DoseSubject("", false);
+    private static final Set<String> OF = Set.of("of", "de", "del", "d", "du", "von", "van");
     private static final Set<String> SODA = Set.of("Na", "C", "H", "O");
 
     public static DoseSubject of(String name, Vocabulary vocabulary) {
@@ -102,13 +103,14 @@ public record DoseSubject(String parameter, boolean general) {
 
     private static boolean noun(Token token, Vocabulary vocabulary) {
         return DoseName.ENDINGS.contains(token.text())
+                || OF.contains(token.text())
                 || vocabulary
                         .find(Alias.Kind.DOSE, token.text())
                         .filter("solution"::equals)
                         .isPresent()
                 || vocabulary
                         .find(Alias.Kind.DOSING, token.text())
-                        .filter(m -> m.equals("name") || m.equals("pump"))
+                        .filter(m -> m.equals("name") || m.equals("pump") || m.equals("fill"))
                         .isPresent();
     }
 

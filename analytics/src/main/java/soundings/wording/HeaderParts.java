@@ -175,14 +175,15 @@ final class HeaderParts {
     }
 
     private Optional<Rate> findRate() {
+        Optional<Rate> first = Optional.empty();
         for (int i = 0; i < tokens.size(); i++) {
             Optional<Rate> found = Rate.at(tokens, i);
             if (found.isPresent()) {
                 rateTokens.set(i, found.get().end());
-                return found;
+                first = first.or(() -> found);
             }
         }
-        return Optional.empty();
+        return first;
     }
 
     /** {@code Alk solution}: what is dosed, not what is tested. */

@@ -29,6 +29,7 @@ record Rate(double mlPerDay, VolumeUnit volume, int end) {
             Map.entry("daily", 1.0),
             Map.entry("taglich", 1.0),
             Map.entry("dagelijks", 1.0),
+            Map.entry("daags", 1.0),
             Map.entry("diario", 1.0),
             Map.entry("quotidien", 1.0),
             Map.entry("hour", 24.0),
@@ -47,7 +48,7 @@ record Rate(double mlPerDay, VolumeUnit volume, int end) {
             Map.entry("woche", 1.0 / 7),
             Map.entry("weekly", 1.0 / 7));
     private static final Set<String> ADVERBS =
-            Set.of("daily", "hourly", "weekly", "taglich", "dagelijks", "diario", "quotidien");
+            Set.of("daily", "hourly", "weekly", "taglich", "dagelijks", "daags", "diario", "quotidien");
 
     /** The rate that begins at this token: {@code ml/day}, {@code mL per day}, {@code ml daily}, {@code l/d}. */
     static Optional<Rate> at(List<Token> tokens, int i) {

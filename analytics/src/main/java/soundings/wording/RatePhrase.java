@@ -137,7 +137,7 @@ final class RatePhrase {
         if (text.in(i, RateWords.RELATIVE) || text.in(i - 1, RateWords.RELATIVE) || text.in(i - 1, RateWords.TURNS)) {
             return Optional.empty();
         }
-        Optional<Measure> parts = partsOfDay(text, i);
+        Optional<Measure> parts = partsOfDay(text, i).or(() -> oftenFirst(text, i));
         if (parts.isPresent()) {
             return parts;
         }
@@ -150,6 +150,20 @@ final class RatePhrase {
         }
         double ml = factor * text.value(at).getAsDouble() * unit.get().litres().orElse(0) * 1000;
         return often(text, at + 2).map(p -> new Measure(ml * p.perDay(), p.end()));
+    }
+
+    /** {@code twice a day 15 ml}, {@code every 6 hours 2.5 ml}: how often stands first, and only there. */
+    private static Optional<Measure> oftenFirst(Clauses text, int i) {
+        return times(text, i)
+                .or(() -> every(text, i))
+                .filter(p -> text.value(p.end()).isPresent())
+                .flatMap(p -> text.volume(p.end() + 1)
+                        .filter(v -> v.litres().isPresent() && often(text, p.end() + 2).isEmpty())
+                        .map(v -> new Measure(
+                                p.perDay() * text.value(p.end()).orElse(0)
+                                        * v.litres().orElse(0)
+                                        * 1000,
+                                p.end() + 2)));
     }
 
     /** {@code 30 ml am 25 ml pm}, {@code 10 ml morning + 10 ml evening}: two or more doses that make a day's. */
@@ -223,7 +237,7 @@ final class RatePhrase {
             return multiplied(text, 1, once.get().to());
         }
         Integer word = i < text.size() ? RateWords.TIMES.get(text.tokens.get(i).text()) : null;
-        return word == null ? Optional.empty() : multiplied(text, word, text.is(i + 1, "times") ? i + 2 : i + 1);
+        return word == null ? Optional.empty() : multiplied(text, word, counts(text, i + 1) ? i + 2 : i + 1);
     }
 
     /** {@code x}, {@code times}, {@code doses}. */
@@ -237,16 +251,15 @@ final class RatePhrase {
 
     /** {@code every 6 hours}, {@code every 2 days}, {@code every other day}. */
     private static Optional<Rate.Period> every(Clauses text, int i) {
-        if (!text.is(i, "every")) {
+        if (!text.in(i, RateWords.EVERY)) {
             return Optional.empty();
         }
-        double count = text.in(i + 1, Set.of("other", "second"))
-                ? 2
-                : text.value(i + 1).orElse(0);
-        boolean days = text.in(i + 2, Set.of("day", "days", "d"));
-        boolean hours = text.in(i + 2, Set.of("hour", "hours", "h", "hrs"));
+        int at = text.pass(i + 1, RateWords.ARTICLES, 1);
+        double count = text.in(at, RateWords.SECOND) ? 2 : text.value(at).orElse(0);
+        boolean days = text.in(at + 1, RateWords.DAYS);
+        boolean hours = text.in(at + 1, RateWords.HOURS);
         return count > 0 && (days || hours)
-                ? Optional.of(new Rate.Period((days ? 1 : 24) / count, i + 3))
+                ? Optional.of(new Rate.Period((days ? 1 : 24) / count, at + 2))
                 : Optional.empty();
     }
 

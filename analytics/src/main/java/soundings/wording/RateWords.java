@@ -145,13 +145,48 @@ final class RateWords {
             "aumentado",
             "reducido",
             "verhoogd",
-            "verlaagd");
+            "verlaagd",
+            "gestellt",
+            "gesetzt",
+            "gezet",
+            "ingesteld",
+            "gedoseerd",
+            "dosiert");
 
     static final Set<String> FROM = Set.of("from", "since", "starting", "ab", "seit", "as");
     static final Set<String> PART_OF_DAY =
             Set.of("morning", "evening", "am", "pm", "noon", "night", "mornings", "evenings");
-    static final Map<String, Integer> TIMES =
-            Map.of("once", 1, "twice", 2, "two", 2, "three", 3, "thrice", 3, "four", 4, "six", 6, "eight", 8);
+    static final Map<String, Integer> TIMES = Map.ofEntries(
+            Map.entry("once", 1),
+            Map.entry("twice", 2),
+            Map.entry("two", 2),
+            Map.entry("three", 3),
+            Map.entry("thrice", 3),
+            Map.entry("four", 4),
+            Map.entry("six", 6),
+            Map.entry("eight", 8),
+            Map.entry("zweimal", 2),
+            Map.entry("dreimal", 3),
+            Map.entry("viermal", 4),
+            Map.entry("sechsmal", 6),
+            Map.entry("deux", 2),
+            Map.entry("trois", 3),
+            Map.entry("quatre", 4),
+            Map.entry("dos", 2),
+            Map.entry("tres", 3),
+            Map.entry("cuatro", 4),
+            Map.entry("tweemaal", 2),
+            Map.entry("driemaal", 3),
+            Map.entry("viermaal", 4),
+            Map.entry("twee", 2),
+            Map.entry("drie", 3),
+            Map.entry("vier", 4));
+    static final Set<String> EVERY = Set.of("every", "alle", "elke", "om", "cada", "toutes", "tous");
+    static final Set<String> ARTICLES = Set.of("de", "les");
+    static final Set<String> SECOND = Set.of("other", "second");
+    static final Set<String> DAYS = Set.of("day", "days", "d", "tage", "dagen", "dias", "jours");
+    static final Set<String> HOURS =
+            Set.of("hour", "hours", "h", "hrs", "stunden", "std", "uur", "uren", "horas", "heures");
 
     private RateWords() {}
 }
