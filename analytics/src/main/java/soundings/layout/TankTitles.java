@@ -172,6 +172,15 @@ final class TankTitles {
         return (said && !numbered) || words.month(sheet).isPresent() || Dates.week(sheet);
     }
 
+    /** Whether a text is about a tank's size and names nothing: {@code Water volume, 2026}. */
+    boolean saysSize(String text) {
+        List<String> said = Stream.of(WORDS.split(Names.fold(text)))
+                .filter(w -> !w.isEmpty())
+                .toList();
+        return said.stream().anyMatch(w -> titleWord(w, "size"))
+                && said.stream().allMatch(w -> titleWord(w, "size") || says(w));
+    }
+
     boolean saysTank(String text) {
         return Stream.of(WORDS.split(Names.fold(text))).anyMatch(this::tankWord);
     }

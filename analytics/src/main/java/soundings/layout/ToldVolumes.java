@@ -135,6 +135,7 @@ final class ToldVolumes {
         boolean ofTank = said
                 || titles.saysTank(text)
                 || size(label)
+                || titles.saysSize(VolumeText.without(text))
                 || (" " + Tanks.key(text) + " ").contains(" " + Tanks.key(tank) + " ");
         return text.length() > LONGEST
                 ? Optional.empty()

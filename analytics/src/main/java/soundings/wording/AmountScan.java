@@ -22,9 +22,14 @@ final class AmountScan {
             "aprox",
             "ongeveer",
             "nearly",
-            "almost");
-    private static final Set<String> BELOW = Set.of("<", "≤", "＜", "⩽", "≦", "under", "below", "unter", "less");
+            "almost",
+            "unos",
+            "unas",
+            "rund",
+            "rond");
+    private static final Set<String> BELOW = Set.of("<", "≤", "＜", "⩽", "≦", "under", "below", "unter", "less", "weniger", "moins", "menos", "minder", "meno");
     private static final Set<String> ABOVE = Set.of(">", "≥", "＞", "⩾", "≧", "over", "above", "uber", "more");
+    private static final Set<String> THAN = Set.of("than", "als", "de", "dan", "di");
     private static final Set<String> FOOTNOTES = Set.of("*", "†", "‡");
     private static final Set<String> TO = Set.of("-", "to", "bis", "tot");
     private static final Set<String> GIVE_OR_TAKE = Set.of("±", "+/-", "+-", "-/+");
@@ -101,7 +106,7 @@ final class AmountScan {
             bound = Bound.ABOVE;
         } else {
             return word.equals(".") && approximate && at > 0 && Tokens.letter(plain.charAt(at - 1))
-                    || (word.equals("=") || word.equals("than")) && bound != Bound.NONE;
+                    || (word.equals("=") || THAN.contains(word)) && bound != Bound.NONE;
         }
         return true;
     }

@@ -167,8 +167,14 @@ final class ChangePhrase {
         return verb
                 ? measure(text, i + 1)
                         .filter(m -> m.unit() != VolumeUnit.UNWRITTEN)
-                        .flatMap(m -> finish(text, m.end(), m, 0.9))
+                        .flatMap(m -> finish(text, ofWater(text, m.end()), m, 0.9))
                 : Optional.empty();
+    }
+
+    /** Passes {@code of water}, {@code de agua}. */
+    private static int ofWater(Clauses text, int i) {
+        int at = text.pass(i, OF, 3);
+        return means(text, at, "noun") ? at + 1 : i;
     }
 
     /** Passes {@code (about 15 %)} and {@code = 15 %}: the same change told once more, in another measure. */

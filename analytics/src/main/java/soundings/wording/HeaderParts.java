@@ -177,6 +177,8 @@ final class HeaderParts {
     private Optional<Rate> findRate() {
         Optional<Rate> first = Optional.empty();
         for (int i = 0; i < tokens.size(); i++) {
+            int at = i;
+            Rate.period(tokens, i).ifPresent(p -> rateTokens.set(at, p.end()));
             Optional<Rate> found = Rate.at(tokens, i);
             if (found.isPresent()) {
                 rateTokens.set(i, found.get().end());
