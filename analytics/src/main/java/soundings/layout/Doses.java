@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import soundings.log.AsWritten;
 import soundings.log.DoseRate;
 import soundings.log.NothingWritten;
@@ -13,12 +14,15 @@ import soundings.log.UnreadableAmount;
 import soundings.log.WaterChange;
 import soundings.quantity.Amount;
 import soundings.sheet.Cell;
+import soundings.wording.Phrase;
 import soundings.wording.Phrases;
 import soundings.wording.VolumeUnit;
 import soundings.wording.WrittenAmount;
 
 /** Turns the cells of dose and water change columns into entries. */
 final class Doses {
+    private static final Pattern PRODUCT = Pattern.compile("(?iU)[\\d.,]+ ?(?:[x×*] ?[\\d.,]+ ?ml|ml ?[x×*] ?\\d+)");
+
     private final Context context;
     private final Area area;
     private final Ledger ledger;
@@ -38,7 +42,29 @@ final class Doses {
         }
         return amount(cell)
                 .map(a -> add(cell, label, additive, where, until, a))
-                .orElse(false);
+                .orElseGet(() -> product(cell, label, additive, where));
+    }
+
+    /** {@code 3 x 2.5 ml} under a heading that says a day. */
+    private boolean product(Cell cell, Label label, String additive, Where where) {
+        if (label.mlPerDay() != 1 || additive.isEmpty() || !PRODUCT.matcher(cell.shown()).matches()) {
+            return false;
+        }
+        List<Phrase> phrases =
+                Phrases.read(cell.shown() + " a day", context.mark(), context.words().running());
+        return phrases.size() == 1
+                && phrases.get(0)
+                        .said()
+                        .match(
+                                test -> false,
+                                rate -> {
+                                    ledger.entry(new DoseRate(
+                                            where.tank(), where.date(), additive, rate.mlPerDay(), area.written(cell)));
+                                    return true;
+                                },
+                                once -> false,
+                                change -> false,
+                                remark -> false);
     }
 
     private boolean add(

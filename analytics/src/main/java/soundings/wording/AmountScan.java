@@ -23,6 +23,7 @@ final class AmountScan {
             "ongeveer",
             "nearly",
             "almost",
+            "env",
             "unos",
             "unas",
             "rund",

@@ -11,6 +11,8 @@ public final class Containers {
     private static final Set<String> OF = Set.of(
             "of", "with", "at", "@", "a", "zu", "mit", "von", "de", "van", "met", "con", "d", "'", "je", "each", "elk",
             "cada", "chacun", "-");
+    private static final Set<String> CHANGED =
+            Set.of("changed", "exchanged", "replaced", "gewechselt", "getauscht", "changes", "cambiados", "ververst", "gewisseld");
     private static final Set<String> EACH = Set.of("each", "je", "chacun", "chaque", "elk", "per", "cada", "uno");
     private static final Set<String> IS =
             Set.of("=", ":", "is", "holds", "hat", "fasst", "ist", "contient", "fait", "bevat", "tiene");
@@ -91,7 +93,9 @@ public final class Containers {
     }
 
     /** {@code of 15 L}, {@code (15 L each)}: one's size behind the word. In brackets it must say that it is one's. */
-    private static Optional<Size> told(Clauses text, int i) {
+    private static Optional<Size> told(Clauses text, int from) {
+        boolean changed = text.in(from, CHANGED) && text.is(from + 1, "(");
+        int i = changed ? from + 1 : from;
         if (text.is(i, "(")) {
             return size(text, text.pass(i + 1, OF, 1))
                     .filter(s -> text.in(i + 1, EACH) || text.in(s.end(), EACH))

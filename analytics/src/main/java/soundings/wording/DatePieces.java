@@ -63,6 +63,9 @@ final class DatePieces {
     /** Another word than those of dates stands in the text. */
     boolean foreign;
 
+    /** {@code mar.} in front: March, or with another month behind it {@code mardi}, {@code martes}. */
+    private boolean tuesday;
+
     private final String plain;
     private int at = 0;
     private char sign = ' ';
@@ -175,7 +178,9 @@ final class DatePieces {
         String word = wordAt(at);
         int length = Math.max(1, word.length());
         OptionalInt named = MonthNames.month(word);
-        if (named.isPresent() && month.isEmpty()) {
+        if (named.isPresent() && (month.isEmpty() || tuesday)) {
+            weekday = tuesday ? Optional.of(DayOfWeek.TUESDAY) : weekday;
+            tuesday = !tuesday && word.equals("mar") && figures.isEmpty() && weekday.isEmpty();
             month = named;
             figuresBeforeMonth = figures.size();
         } else if (weekday.isEmpty() && MonthNames.weekday(word).isPresent()) {

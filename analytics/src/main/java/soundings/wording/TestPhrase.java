@@ -92,6 +92,9 @@ final class TestPhrase {
             "still",
             "today");
     private static final Set<String> WAS = Set.of("was", "were", "war", "waren", "era", "etait");
+    private static final Set<String> LATER = Set.of("after", "afterwards", "later", "then", "nachher", "danach");
+    private static final Set<String> NEARLY = Set.of(
+            "<", ">", "~", "≈", "≤", "≥", "under", "below", "over", "above", "less", "more", "than", "about", "around", "nearly");
     private static final Set<String> SAID = Set.of(
             "came", "comes", "said", "says", "showed", "shows", "gave", "gives", "got", "read", "ergab", "zeigt",
             "zeigte");
@@ -186,14 +189,15 @@ final class TestPhrase {
 
     /** {@code was 8.2}: in a note of a day it was so on that day. */
     static boolean past(Clauses text, int i) {
-        return text.in(i, WAS) && text.number(i + 1);
+        int at = text.pass(i + 1, NEARLY, 2);
+        return text.in(i, WAS) && text.number(at);
     }
 
     /** {@code alk was 7.4, now 8.2}, {@code alk was 7.4, 8.2 after}: another figure than the one that was follows. */
     private static boolean movedOn(Clauses text, int from) {
         for (int i = from; i < text.size() && !text.is(i, "\n"); i++) {
-            if (text.in(i, NOW)
-                    || text.number(i) && text.stop(i - 1) && text.test(i - 2).isEmpty()) {
+            boolean alone = text.number(i) && text.stop(i - 1) && (text.stop(i + 1) || text.in(i + 1, LATER));
+            if (text.in(i, NOW) || alone) {
                 return true;
             }
         }
