@@ -1,6 +1,7 @@
 package soundings.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -16,6 +17,8 @@ final class DayHeads {
     private static final Pattern SIGNS = Pattern.compile("[\\s\\-–—:,;|/()]+");
     private static final Pattern TRAILING = Pattern.compile("[\\s\\-–—:,;|/(]+$");
     private static final int LONGEST_NAME = 30;
+    private static final int LEADING_WORDS = 3;
+    private static final int SHORTEST_DATE = 6;
 
     private final Words words;
     private final Tanks tanks;
@@ -136,9 +139,27 @@ final class DayHeads {
             }
             return both;
         }
+        Optional<Cell> led = led(cell, text);
+        if (led.isPresent()) {
+            return List.of(led.get());
+        }
         return DatesInText.leading(text)
                 .map(day -> parted(cell, text.substring(0, day.end()), text.substring(day.end())))
                 .orElse(List.of(cell));
+    }
+
+    /** The day behind a few words that any log has: {@code Checked 7/3/2026}, {@code Week 3: Friday 20 March 2026}. */
+    private Optional<Cell> led(Cell cell, String text) {
+        String[] said = text.strip().split("\\s+");
+        for (int n = 1; n <= LEADING_WORDS && n < said.length; n++) {
+            String lead = String.join(" ", Arrays.asList(said).subList(0, n)).replaceFirst("[:,–-]+$", "");
+            Cell rest = part(cell, String.join(" ", Arrays.asList(said).subList(n, said.length)));
+            boolean general = !dated(part(cell, lead)) && titles.general(lead) && !Character.isDigit(lead.charAt(0));
+            if (general && rest.shown().length() >= SHORTEST_DATE && dated(rest)) {
+                return Optional.of(rest);
+            }
+        }
+        return Optional.empty();
     }
 
     private List<Cell> parted(Cell cell, String day, String behind) {

@@ -87,17 +87,24 @@ final class Derived {
     /** A word such as "average" where a date, a tank or nothing should stand. */
     private Optional<String> byWord(Row row) {
         return shape.fields().stream()
-                .filter(f -> f.role().dates() || f.role().corner() && f.role() != Role.UNIT || unnamed(f))
+                .filter(f -> f.role().dates()
+                        || f.role().corner() && f.role() != Role.UNIT
+                        || unnamed(f)
+                        || !row.own() && leads(f))
                 .flatMap(f -> row.line().at(f.column()).stream())
                 .filter(words::derived)
                 .findFirst()
                 .map(c -> "the row says \"" + c.shown().strip() + "\"");
     }
 
+    /** The first column, whatever it holds: {@code Average} below the week's numbers. */
+    private boolean leads(Field field) {
+        return field.equals(shape.fields().get(0));
+    }
+
     /** A column without a heading, or the first one. */
     private boolean unnamed(Field field) {
-        return field.role() == Role.UNKNOWN
-                && (field.labels().isEmpty() || field.equals(shape.fields().get(0)));
+        return field.role() == Role.UNKNOWN && (field.labels().isEmpty() || leads(field));
     }
 
     private Optional<String> byValue(Map<Integer, Cell> values) {

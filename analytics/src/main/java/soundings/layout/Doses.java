@@ -47,11 +47,13 @@ final class Doses {
 
     /** {@code 3 x 2.5 ml} under a heading that says a day. */
     private boolean product(Cell cell, Label label, String additive, Where where) {
-        if (label.mlPerDay() != 1 || additive.isEmpty() || !PRODUCT.matcher(cell.shown()).matches()) {
+        if (label.mlPerDay() != 1
+                || additive.isEmpty()
+                || !PRODUCT.matcher(cell.shown()).matches()) {
             return false;
         }
-        List<Phrase> phrases =
-                Phrases.read(cell.shown() + " a day", context.mark(), context.words().running());
+        List<Phrase> phrases = Phrases.read(
+                cell.shown() + " a day", context.mark(), context.words().running());
         return phrases.size() == 1
                 && phrases.get(0)
                         .said()

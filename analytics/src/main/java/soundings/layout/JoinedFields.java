@@ -1,7 +1,9 @@
 package soundings.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,8 +18,6 @@ final class JoinedFields {
     private static final List<String> SEPARATORS = List.of(";", "\t", "|", ",");
     private static final int FEWEST_LINES = 3;
     private static final double MOST = 0.8;
-    /** The headings stand within so many lines of the top. */
-    private static final int TOP = 6;
 
     private final Words words;
     private final Pattern field;
@@ -29,35 +29,52 @@ final class JoinedFields {
                 "\\G(?:^|" + sign + ")(?:\"((?:[^\"]|\"\")*)\"|((?:(?!" + sign + ").)*))", Pattern.DOTALL);
     }
 
-    /** The area with a column a field; as it is where it is no such table. */
+    /** The area with a column a field, where lines stand so; as it is where none do. */
     static Area apart(Area area, Words words) {
-        boolean single = area.lines().size() > FEWEST_LINES
-                && area.lines().stream().allMatch(l -> l.cells().size() == 1)
-                && area.usedColumns().size() == 1;
-        return single
-                ? SEPARATORS.stream()
-                        .flatMap(s -> new JoinedFields(words, s).fitting(area).stream())
-                        .findFirst()
-                        .orElse(area)
-                : area;
+        Area apart = area;
+        for (String separator : SEPARATORS) {
+            apart = new JoinedFields(words, separator).fitting(apart).orElse(apart);
+        }
+        return apart;
     }
 
+    /** Runs of lines, each a heading and the lines below it that hold as many fields. */
     private Optional<Area> fitting(Area area) {
-        List<List<String>> rows =
-                area.lines().stream().map(l -> fields(l.cells().get(0))).toList();
-        int head = IntStream.range(0, Math.min(TOP, rows.size()))
-                .filter(i -> headings(rows.get(i)))
-                .findFirst()
-                .orElse(-1);
-        if (head < 0) {
+        if (area.lines().stream().noneMatch(l -> l.cells().size() == 1)) {
             return Optional.empty();
         }
-        int size = rows.get(head).size();
         int lead = area.usedColumns().get(0);
-        long alike = rows.stream().skip(head + 1L).filter(r -> r.size() == size).count();
-        return alike >= FEWEST_LINES && alike >= MOST * (rows.size() - head - 1)
-                ? Optional.of(Unfolding.of(area, c -> c - lead, false, c -> parts(fields(c), size)))
-                : Optional.empty();
+        List<Optional<List<String>>> rows = area.lines().stream()
+                .map(l -> l.cells().size() == 1 && l.firstColumn() == lead
+                        ? Optional.of(fields(l.cells().get(0)))
+                        : Optional.<List<String>>empty())
+                .toList();
+        Map<Integer, List<String>> joined = new HashMap<>();
+        for (int head = 0; head < rows.size(); head++) {
+            int to = rows.get(head).filter(this::headings).isPresent() ? end(rows, head) : head;
+            for (int i = head; i < to; i++) {
+                joined.put(area.lines().get(i).row(), rows.get(i).get());
+            }
+            head = Math.max(head, to - 1);
+        }
+        return joined.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Unfolding.of(
+                        area, c -> c - lead, false, c -> parts(joined.getOrDefault(c.at().row(), List.of()))));
+    }
+
+    /** One past the last line that goes on with a heading; the heading's own index where hardly any does. */
+    private static int end(List<Optional<List<String>>> rows, int head) {
+        int size = rows.get(head).get().size();
+        int alike = 0;
+        int to = head + 1;
+        while (to < rows.size()
+                && rows.get(to).isPresent()
+                && rows.get(to).get().size() > 1) {
+            alike += rows.get(to).get().size() == size ? 1 : 0;
+            to++;
+        }
+        return alike >= FEWEST_LINES && alike >= MOST * (to - head - 1) ? to : head;
     }
 
     private boolean headings(List<String> fields) {
@@ -66,13 +83,11 @@ final class JoinedFields {
                 && fields.stream().filter(f -> words.label(f).known()).count() >= 2;
     }
 
-    private static List<Part> parts(List<String> fields, int size) {
-        return fields.size() < size - 1
-                ? List.of()
-                : IntStream.range(0, fields.size())
-                        .filter(i -> !fields.get(i).isBlank())
-                        .mapToObj(i -> Part.text(i, fields.get(i).strip()))
-                        .toList();
+    private static List<Part> parts(List<String> fields) {
+        return IntStream.range(0, fields.size())
+                .filter(i -> !fields.get(i).isBlank())
+                .mapToObj(i -> Part.text(i, fields.get(i).strip()))
+                .toList();
     }
 
     private List<String> fields(Cell cell) {

@@ -267,7 +267,7 @@ final class Roles {
                 .toList();
     }
 
-    /** Doses and water changes may stand among the tests. */
+    /** Doses and water changes may stand among the tests, and under a heading that says tests anything that is ticked off. */
     private boolean namesTests(Shape shape, Field field) {
         List<String> texts =
                 shape.column(field).cells().stream().limit(200).map(Cell::shown).toList();
@@ -276,7 +276,8 @@ final class Roles {
                 .map(t -> words.label(t).role())
                 .filter(r -> r == Role.DOSE || r == Role.WATER_CHANGE)
                 .count();
-        return tests > 0 && tests >= SOME * texts.size() && tests + others >= MOST * texts.size();
+        boolean most = field.role() == Role.TEST || tests + others >= MOST * texts.size();
+        return tests > 0 && tests >= SOME * texts.size() && most;
     }
 
     private boolean namesTest(String text) {

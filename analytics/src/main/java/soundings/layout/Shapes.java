@@ -2,7 +2,6 @@ package soundings.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import soundings.sheet.Cell;
 import soundings.sheet.Grid;
 import soundings.sheet.Value;
@@ -46,9 +45,11 @@ final class Shapes {
         if (!grids.isEmpty()) {
             return grids.stream().map(this::settled).toList();
         }
-        Optional<Area> days = DayBlocks.unfolded(area, words, tanks);
-        if (days.isPresent()) {
-            return found(days.get(), List.of()).shapes();
+        List<Area> days = dayBlocks(area);
+        if (!days.isEmpty()) {
+            return days.stream()
+                    .flatMap(d -> found(d, List.of()).shapes().stream())
+                    .toList();
         }
         Found upright = found(area, List.of());
         if (upright.sense() >= 0.6 && !datesBothWays(area, upright)) {
@@ -66,6 +67,19 @@ final class Shapes {
         return alike || stray && turned.sense() > upright.sense()
                 ? upright.shapes().stream().map(s -> s.doubted(TURNED)).toList()
                 : turned.sense() > upright.sense() ? turned.shapes() : upright.shapes();
+    }
+
+    /** Days that head the lines below them, in one column of them or several side by side. */
+    private List<Area> dayBlocks(Area area) {
+        List<Area> parts = Strips.between(area);
+        List<Area> each = parts.size() < 2
+                ? List.of()
+                : parts.stream()
+                        .flatMap(p -> DayBlocks.unfolded(p, words, tanks).stream())
+                        .toList();
+        return each.size() == parts.size() && parts.size() > 1
+                ? each
+                : DayBlocks.unfolded(area, words, tanks).stream().toList();
     }
 
     /** A week's or a year's days may stand down as well as across. */

@@ -31,6 +31,13 @@ final class Strips {
         return strips;
     }
 
+    /** The parts of an area between its blank columns. */
+    static List<Area> between(Area area) {
+        return spans(area.usedColumns()).stream()
+                .map(s -> area.columns(s.from(), s.to()))
+                .toList();
+    }
+
     private static List<Span> spans(List<Integer> columns) {
         List<Span> spans = new ArrayList<>();
         int from = 0;

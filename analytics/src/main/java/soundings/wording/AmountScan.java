@@ -28,7 +28,8 @@ final class AmountScan {
             "unas",
             "rund",
             "rond");
-    private static final Set<String> BELOW = Set.of("<", "≤", "＜", "⩽", "≦", "under", "below", "unter", "less", "weniger", "moins", "menos", "minder", "meno");
+    private static final Set<String> BELOW = Set.of(
+            "<", "≤", "＜", "⩽", "≦", "under", "below", "unter", "less", "weniger", "moins", "menos", "minder", "meno");
     private static final Set<String> ABOVE = Set.of(">", "≥", "＞", "⩾", "≧", "over", "above", "uber", "more");
     private static final Set<String> THAN = Set.of("than", "als", "de", "dan", "di");
     private static final Set<String> FOOTNOTES = Set.of("*", "†", "‡");

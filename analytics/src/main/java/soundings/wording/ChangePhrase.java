@@ -36,8 +36,8 @@ final class ChangePhrase {
             "+",
             "made",
             ":");
-    private static final Set<String> BETWEEN =
-            Set.of(":", "=", "-", "of", "about", "was", "done", "today", "@", "at", "(", "del", "de", "von", "van", "um");
+    private static final Set<String> BETWEEN = Set.of(
+            ":", "=", "-", "of", "about", "was", "done", "today", "@", "at", "(", "del", "de", "von", "van", "um");
     private static final Set<String> TAIL = Set.of(
             "today",
             "done",

@@ -11,8 +11,16 @@ public final class Containers {
     private static final Set<String> OF = Set.of(
             "of", "with", "at", "@", "a", "zu", "mit", "von", "de", "van", "met", "con", "d", "'", "je", "each", "elk",
             "cada", "chacun", "-");
-    private static final Set<String> CHANGED =
-            Set.of("changed", "exchanged", "replaced", "gewechselt", "getauscht", "changes", "cambiados", "ververst", "gewisseld");
+    private static final Set<String> CHANGED = Set.of(
+            "changed",
+            "exchanged",
+            "replaced",
+            "gewechselt",
+            "getauscht",
+            "changes",
+            "cambiados",
+            "ververst",
+            "gewisseld");
     private static final Set<String> EACH = Set.of("each", "je", "chacun", "chaque", "elk", "per", "cada", "uno");
     private static final Set<String> IS =
             Set.of("=", ":", "is", "holds", "hat", "fasst", "ist", "contient", "fait", "bevat", "tiene");

@@ -158,9 +158,11 @@ final class RatePhrase {
                 .or(() -> every(text, i))
                 .filter(p -> text.value(p.end()).isPresent())
                 .flatMap(p -> text.volume(p.end() + 1)
-                        .filter(v -> v.litres().isPresent() && often(text, p.end() + 2).isEmpty())
+                        .filter(v -> v.litres().isPresent()
+                                && often(text, p.end() + 2).isEmpty())
                         .map(v -> new Measure(
-                                p.perDay() * text.value(p.end()).orElse(0)
+                                p.perDay()
+                                        * text.value(p.end()).orElse(0)
                                         * v.litres().orElse(0)
                                         * 1000,
                                 p.end() + 2)));

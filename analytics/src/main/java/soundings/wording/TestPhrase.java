@@ -94,7 +94,8 @@ final class TestPhrase {
     private static final Set<String> WAS = Set.of("was", "were", "war", "waren", "era", "etait");
     private static final Set<String> LATER = Set.of("after", "afterwards", "later", "then", "nachher", "danach");
     private static final Set<String> NEARLY = Set.of(
-            "<", ">", "~", "≈", "≤", "≥", "under", "below", "over", "above", "less", "more", "than", "about", "around", "nearly");
+            "<", ">", "~", "≈", "≤", "≥", "under", "below", "over", "above", "less", "more", "than", "about", "around",
+            "nearly");
     private static final Set<String> SAID = Set.of(
             "came", "comes", "said", "says", "showed", "shows", "gave", "gives", "got", "read", "ergab", "zeigt",
             "zeigte");
