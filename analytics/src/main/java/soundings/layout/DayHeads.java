@@ -107,12 +107,13 @@ final class DayHeads {
                 .anyMatch(c -> dated(c) || DatesInText.leading(c.shown()).isPresent());
     }
 
-    /** Whether the days of a week head the columns below a line. */
+    /** Whether the days of a week, by name or date, head the columns below a line. */
     boolean week(Line line) {
         return line.cells().stream()
                         .filter(c -> Dates.weekday(c.shown()).isPresent())
                         .count()
-                >= 2;
+                >= 2
+                || line.cells().stream().filter(this::dated).count() >= 3;
     }
 
     private Role label(String text) {
