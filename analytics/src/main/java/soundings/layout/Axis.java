@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import soundings.log.Inferred;
 import soundings.sheet.Cell;
 import soundings.wording.DateOrder;
@@ -41,8 +42,24 @@ final class Axis {
         List<Optional<LocalDate>> days =
                 Years.complete(days(order, flipped), column.shape().topic().year(), today);
         for (int i = 0; i < days.size(); i++) {
-            rows.add(row(i, days.get(i), flipped));
+            Optional<WrittenDate> written = column.written().get(i);
+            rows.add(row(
+                    i, days.get(i).map(d -> written.map(w -> onItsWeekday(d, w)).orElse(d)), flipped));
         }
+    }
+
+    /** {@code Thu 2 Jan} under a title of the old year: the year beside it whose second of January is a Thursday. */
+    private static LocalDate onItsWeekday(LocalDate day, WrittenDate written) {
+        boolean open = written.weekday().isPresent()
+                && written.days().stream().allMatch(d -> d.year().isEmpty());
+        boolean other = open && !written.weekday().get().equals(day.getDayOfWeek());
+        return !other
+                ? day
+                : Stream.of(day.plusYears(1), day.minusYears(1))
+                        .filter(d -> d.getDayOfWeek().equals(written.weekday().get())
+                                && d.getDayOfMonth() == day.getDayOfMonth())
+                        .findFirst()
+                        .orElse(day);
     }
 
     private List<Optional<PartialDate>> days(DateOrder order, boolean flipped) {

@@ -110,9 +110,9 @@ final class DayHeads {
     /** Whether the days of a week, by name or date, head the columns below a line. */
     boolean week(Line line) {
         return line.cells().stream()
-                        .filter(c -> Dates.weekday(c.shown()).isPresent())
-                        .count()
-                >= 2
+                                .filter(c -> Dates.weekday(c.shown()).isPresent())
+                                .count()
+                        >= 2
                 || line.cells().stream().filter(this::dated).count() >= 3;
     }
 

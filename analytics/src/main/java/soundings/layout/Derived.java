@@ -91,10 +91,15 @@ final class Derived {
                         || f.role().corner() && f.role() != Role.UNIT
                         || unnamed(f)
                         || !row.own() && leads(f))
-                .flatMap(f -> row.line().at(f.column()).stream())
-                .filter(words::derived)
+                .flatMap(f -> row.line().at(f.column()).stream().filter(c -> worked(f, c)))
                 .findFirst()
                 .map(c -> "the row says \"" + c.shown().strip() + "\"");
+    }
+
+    /** In a tank's place {@code blank} is another sample, not an empty cell. */
+    private boolean worked(Field field, Cell cell) {
+        return words.derived(cell)
+                || field.role() == Role.TANK && words.label(cell).role() == Role.DERIVED;
     }
 
     /** The first column, whatever it holds: {@code Average} below the week's numbers. */

@@ -129,6 +129,10 @@ final class Fields {
         if (aside(lowest) && spans(labels.get(0))) {
             return lowest;
         }
+        if (whole.role() == Role.DERIVED
+                && labels.stream().anyMatch(c -> tankAware(c).role() == Role.DERIVED)) {
+            return whole;
+        }
         boolean says = whole.role() == Role.READING || whole.role() == Role.DOSE || whole.role() == Role.WATER_CHANGE;
         boolean other = lowest.role() == Role.READING && !lowest.parameter().equals(whole.parameter());
         boolean contradicts = other && whole.role() == Role.READING;

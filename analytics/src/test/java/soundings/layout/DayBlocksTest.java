@@ -150,4 +150,27 @@ class DayBlocksTest {
                         "Lagoon 4.5. alkalinity 8.2 B3", "Pier 4.5. alkalinity 7.4 C3", "Pier 11.5. calcium 412.0 C10")
                 .hasSize(8);
     }
+
+    @Test
+    void blocks_side_by_side_each_have_their_own_day() {
+        Log log = read(sheet(
+                "Check sheets",
+                row("Checked 4/5/2026", "", "", "", "Date:", day(5, 11), ""),
+                row("Test", "Lagoon", "Pier", "", "Test", "Lagoon", "Pier"),
+                row("KH", 8.2, 7.4, "", "KH", 8.1, 7.5),
+                row("Calcium", 430, 410, "", "Calcium", 428, 412),
+                row(""),
+                row("Week 3: Monday 18 May 2026", "", "", "", "Date:", day(5, 25), ""),
+                row("Test", "Lagoon", "Pier", "", "Test", "Lagoon", "Pier"),
+                row("KH", 8.0, 7.6, "", "KH", 7.9, 7.7),
+                row("Calcium", 426, 414, "", "Calcium", 424, 416)));
+
+        assertThat(results(log))
+                .contains(
+                        "Lagoon 4.5. alkalinity 8.2 B3",
+                        "Pier 11.5. alkalinity 7.5 G3",
+                        "Lagoon 18.5. calcium 426.0 B9")
+                .contains("Pier 25.5. calcium 416.0 G9")
+                .hasSize(16);
+    }
 }

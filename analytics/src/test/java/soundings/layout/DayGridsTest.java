@@ -191,4 +191,26 @@ class DayGridsTest {
                         "Lagoon 2026-04-06 alkalinity 8",
                         "Lagoon 2026-04-08 alkalinity 7.9");
     }
+
+    @Test
+    void a_name_in_the_corner_of_a_months_days_is_their_tank() {
+        Object[] lagoon = row("Lagoon", 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16);
+        Object[] pier = row("Pier", 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16);
+        Log log = read(sheet(
+                "May 2026",
+                lagoon,
+                row("KH dKH", 8.2, "", "", 8.1),
+                row("Alk ml/day", 20),
+                row(""),
+                pier,
+                row("KH dKH", "", 7.4, "", 7.5)));
+
+        assertThat(readings(log))
+                .containsExactly(
+                        "Lagoon 2026-05-01 alkalinity 8.2",
+                        "Lagoon 2026-05-04 alkalinity 8.1",
+                        "Pier 2026-05-02 alkalinity 7.4",
+                        "Pier 2026-05-04 alkalinity 7.5");
+        assertThat(Sheets.doses(log)).containsExactly("Lagoon 2026-05-01 Alk 20");
+    }
 }

@@ -91,4 +91,23 @@ class JoinedTest {
 
         assertThat(readings(log)).hasSize(6);
     }
+
+    @Test
+    void pasted_text_above_a_table_is_read_and_so_is_the_table() {
+        Log log = read(sheet(
+                "Lagoon",
+                row("pasted from the phone"),
+                row("date,alk,ca,note"),
+                row("2026-04-06,8.2,420,"),
+                row("2026-04-13,8.1,,\"cleaned glass, fed\""),
+                row("2026-04-20,8.0,415,"),
+                row(""),
+                row("Date", "KH", "Ca"),
+                row("2026-04-27", 7.9, 412),
+                row("2026-05-04", 7.8, 410)));
+
+        assertThat(readings(log))
+                .contains("Lagoon 2026-04-20 calcium 415", "Lagoon 2026-05-04 alkalinity 7.8")
+                .hasSize(9);
+    }
 }

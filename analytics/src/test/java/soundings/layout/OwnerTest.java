@@ -86,4 +86,29 @@ class OwnerTest {
         assertThat(log.tanks()).containsExactly("Lagoon");
         assertThat(issues(log)).contains("nameMerged");
     }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Lagoon tank (420 litres) - marine club log",
+                "Lagoon tank (old form, see the next sheet for later)",
+                "Marine club - water record.  Tank: Lagoon.  Volume 420 L"
+            })
+    void a_long_title_may_name_a_tank(String title) {
+        Log log = read(sheet("Log", row(title), row("Date", "Ca ppm"), row(day(5, 1), 420), row(day(5, 8), 421)));
+
+        assertThat(log.tanks()).singleElement().asString().startsWith("Lagoon");
+    }
+
+    @Test
+    void a_word_beside_numbers_is_no_tank() {
+        Log log = read(sheet(
+                "Record",
+                row("factor", "", 1, 2.8),
+                row("Date", "", "Ca mg/L", "KH"),
+                row(day(5, 1), "", 420, 8.2),
+                row(day(5, 8), "", 421, 8.1)));
+
+        assertThat(log.tanks()).containsExactly("club");
+    }
 }
