@@ -51,6 +51,8 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
             Optional<YearMonth> banner = Optional.ofNullable(banners.get(line.row()));
             Optional<Cell> cell = banner.isPresent() ? Optional.empty() : field.flatMap(f -> line.at(f.column()));
             current = banner.isPresent() ? banner : current;
+            // Below a line of its own, such as a tank's name, the days may begin anew.
+            before = line.cells().size() == 1 && line.cells().get(0).value() instanceof Value.Text ? 0 : before;
             int day = current.isPresent() ? cell.map(DateColumn::day).orElse(0) : 0;
             boolean turned = banners.isEmpty() && day > 0 && before - day >= 15;
             current = turned ? current.map(m -> m.plusMonths(1)) : current;
@@ -59,7 +61,9 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
             Optional<WrittenDate> found = day > 0
                     ? inMonth.flatMap(m -> onDay(m, day))
                     : cell.flatMap(c -> words.date(c)).map(d -> shifted(d, epochShift));
-            written.add(found.filter(d -> !d.readings().isEmpty()).map(d -> inWeek(shape, line, d)));
+            written.add(found.filter(d -> !d.readings().isEmpty())
+                    .map(d -> inWeek(shape, line, d))
+                    .map(d -> d.inYear(DateParts.year(shape, line))));
         }
         return new DateColumn(shape, List.copyOf(written), pointed(shape));
     }

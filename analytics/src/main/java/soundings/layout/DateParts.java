@@ -29,7 +29,21 @@ final class DateParts {
                 ? Optional.empty()
                 : first(shape, f -> months(shape, f)).or(() -> first(shape, f -> numbered(shape, f)));
         Optional<Field> day = month.flatMap(m -> first(shape, f -> f.column() != m.column() && days(shape, f)));
-        return day.isEmpty() ? shape : parts(shape, month.orElseThrow(), day.get());
+        return day.isPresent()
+                ? parts(shape, month.orElseThrow(), day.get())
+                : whole
+                        ? shape.replace(
+                                f -> open(f) && headed(f, YEAR) && years(shape, f),
+                                f -> f.with(Label.of(Role.YEAR, 0.9)))
+                        : shape;
+    }
+
+    /** The year that a line writes beside its day. */
+    static OptionalInt year(Shape shape, Line line) {
+        return shape.find(Role.YEAR)
+                .flatMap(f -> line.at(f.column()))
+                .map(DateParts::number)
+                .orElse(OptionalInt.empty());
     }
 
     private static Shape parts(Shape shape, Field month, Field day) {

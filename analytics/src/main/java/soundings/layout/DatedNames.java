@@ -9,6 +9,7 @@ import java.util.Set;
 import soundings.chemistry.Names;
 import soundings.layout.Unfolding.Part;
 import soundings.sheet.Cell;
+import soundings.sheet.Value;
 
 /** A first column whose cells hold the day and the tank together, {@code 3 May - Pier}, taken apart into two. */
 final class DatedNames {
@@ -31,7 +32,18 @@ final class DatedNames {
             return Optional.empty();
         }
         DatedNames dated = new DatedNames(area, columns.get(0));
-        return dated.found(new DayHeads(words, tanks, true)) ? Optional.of(dated.unfold()) : Optional.empty();
+        return dated.texts() && dated.found(new DayHeads(words, tanks, true))
+                ? Optional.of(dated.unfold())
+                : Optional.empty();
+    }
+
+    /** A day that stands with a name is text. */
+    private boolean texts() {
+        return area.lines().stream()
+                        .flatMap(l -> l.at(lead).stream())
+                        .filter(c -> c.value() instanceof Value.Text)
+                        .count()
+                >= FEWEST;
     }
 
     private boolean found(DayHeads heads) {

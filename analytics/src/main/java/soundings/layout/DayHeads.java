@@ -16,9 +16,13 @@ final class DayHeads {
     private static final Pattern LABELLED = Pattern.compile("(?s)\\s*([\\p{L}' ]{2,20}?)\\s*[:=]\\s*(.*)");
     private static final Pattern SIGNS = Pattern.compile("[\\s\\-–—:,;|/()]+");
     private static final Pattern TRAILING = Pattern.compile("[\\s\\-–—:,;|/(]+$");
+    /** A word for the day, the day, a word for the tank, the tank, and one more. */
+    private static final int MOST_CELLS = 5;
+
     private static final int LONGEST_NAME = 30;
     private static final int LEADING_WORDS = 3;
     private static final int SHORTEST_DATE = 6;
+    private static final int LONGEST_DAY = 50;
 
     private final Words words;
     private final Tanks tanks;
@@ -38,6 +42,9 @@ final class DayHeads {
 
     /** The day a line says and nothing but, save for its tank. */
     Optional<Head> of(Line line) {
+        if (line.cells().size() > MOST_CELLS) {
+            return Optional.empty();
+        }
         List<Cell> pieces = pieces(line);
         Optional<Cell> date = Optional.empty();
         Optional<Cell> tank = Optional.empty();
@@ -151,6 +158,11 @@ final class DayHeads {
 
     /** The day behind a few words that any log has: {@code Checked 7/3/2026}, {@code Week 3: Friday 20 March 2026}. */
     private Optional<Cell> led(Cell cell, String text) {
+        if (text.length() > LONGEST_DAY
+                || text.chars().noneMatch(Character::isDigit)
+                || Character.isDigit(text.charAt(0))) {
+            return Optional.empty();
+        }
         String[] said = text.strip().split("\\s+");
         for (int n = 1; n <= LEADING_WORDS && n < said.length; n++) {
             String lead = String.join(" ", Arrays.asList(said).subList(0, n)).replaceFirst("[:,–-]+$", "");

@@ -2,6 +2,7 @@ package soundings.layout;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IntSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -89,7 +90,9 @@ final class HeadedTanks {
         List<String> own =
                 group.stream().map(headed::name).filter(n -> !n.isEmpty()).toList();
         boolean any = own.stream().anyMatch(n -> tests.getOrDefault(n, 0L) >= 2);
-        return any && own.stream().allMatch(headed::tellsNoWay) ? own.stream() : Stream.of();
+        return any && (own.stream().allMatch(headed::tellsNoWay) || headed.alternate(group))
+                ? own.stream()
+                : Stream.of();
     }
 
     private Set<String> tanks(List<List<Field>> groups) {
@@ -169,6 +172,17 @@ final class HeadedTanks {
                 || role == Role.UNIT
                 || words.kind(word) == Kind.UNIT
                 || words.filler(word);
+    }
+
+    /** A name beside {@code Lab}, and both tested about as often: a laboratory is not asked every week. */
+    private boolean alternate(List<Field> group) {
+        IntSummaryStatistics sizes =
+                group.stream().mapToInt(f -> shape.column(f).size()).summaryStatistics();
+        TankTitles titles = new TankTitles(words);
+        boolean named = group.stream().map(this::name).anyMatch(n -> tellsNoWay(n) && !titles.general(n));
+        boolean laboratory =
+                group.stream().map(this::name).filter(n -> !tellsNoWay(n)).allMatch(Topic::laboratory);
+        return named && laboratory && sizes.getMin() * 2 >= sizes.getMax();
     }
 
     private boolean tellsNoWay(String name) {

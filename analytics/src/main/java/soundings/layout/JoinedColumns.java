@@ -1,9 +1,11 @@
 package soundings.layout;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -22,12 +24,18 @@ final class JoinedColumns {
             Pattern.compile("\\s+[-–]\\s+"),
             Pattern.compile(",\\s+"),
             Pattern.compile("\\s+"));
+    /** A figure of its own: no name has one. */
+    private static final Pattern FIGURE = Pattern.compile("\\s[0-9]");
+
     private static final int LONGEST = 80;
+    private static final int LONGEST_NAME = 30;
     private static final double MOST = 0.6;
 
     private final Area area;
     private final Words words;
     private final Map<Integer, Joined> columns = new TreeMap<>();
+    /** Columns of a tank and a test. */
+    private final Set<Integer> pairs = new HashSet<>();
 
     private JoinedColumns(Area area, Words words) {
         this.area = area;
@@ -47,10 +55,16 @@ final class JoinedColumns {
 
     private void find() {
         for (Line line : area.lines()) {
+            if (line.cells().stream().anyMatch(c -> !(c.value() instanceof Value.Text))) {
+                continue;
+            }
             for (Cell cell : line.cells()) {
                 int column = cell.at().column();
                 int tests = columns.containsKey(column) ? 0 : names(cell).size();
                 if (tests > 1) {
+                    if (words.inCompany(names(cell).get(0)).role() != Role.READING) {
+                        pairs.add(column);
+                    }
                     columns.put(column, new Joined(line.row(), tests));
                 }
             }
@@ -63,13 +77,22 @@ final class JoinedColumns {
             return List.of();
         }
         List<String> names = Arrays.asList(NAMES.split(text.text().strip()));
-        long different = names.stream()
-                .map(words::inCompany)
+        if (names.size() < 2
+                || names.stream()
+                        .anyMatch(n ->
+                                n.length() > LONGEST_NAME || FIGURE.matcher(n).find())) {
+            return List.of();
+        }
+        List<Label> labels = names.stream().map(words::inCompany).toList();
+        long tests = labels.stream()
                 .filter(l -> l.role() == Role.READING)
                 .flatMap(l -> l.parameter().stream())
                 .distinct()
                 .count();
-        return names.size() > 1 && different == names.size() ? names : List.of();
+        boolean pair = names.size() == 2
+                && labels.stream().filter(l -> l.role() == Role.TANK).count() == 1
+                && labels.stream().anyMatch(l -> l.role() == Role.TEST || l.role() == Role.UNKNOWN);
+        return tests == names.size() || pair ? names : List.of();
     }
 
     private static boolean starts(String text) {
@@ -123,9 +146,22 @@ final class JoinedColumns {
                         && words.kind(cell) != Kind.UNIT
                 ? BETWEEN.stream()
                         .map(b -> Arrays.asList(b.split(text.text().strip(), -1)))
-                        .filter(p -> p.size() == tests && p.stream().allMatch(this::result))
+                        .filter(p -> p.size() == tests
+                                && (pairs.contains(cell.at().column())
+                                        ? pair(p)
+                                        : p.stream().allMatch(this::result)))
                         .findFirst()
                 : Optional.empty();
+    }
+
+    /** A name and a test. */
+    private boolean pair(List<String> parts) {
+        return parts.stream().noneMatch(String::isBlank)
+                && parts.stream()
+                                .filter(p ->
+                                        words.inCompany(p.strip()).parameter().isPresent())
+                                .count()
+                        == 1;
     }
 
     private boolean result(String part) {

@@ -2,6 +2,7 @@ package soundings.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import soundings.sheet.Cell;
 import soundings.sheet.Grid;
 import soundings.sheet.Value;
@@ -37,7 +38,7 @@ final class Shapes {
         }
         Area written = JoinedColumns.apart(JoinedFields.apart(Area.of(grid), words), words);
         Area area = DatedNames.unfolded(written, words, tanks).orElse(written);
-        List<Table> cards = Cards.of(area, words);
+        List<Table> cards = cards(area);
         if (!cards.isEmpty()) {
             return cards.stream().map(this::card).toList();
         }
@@ -69,15 +70,31 @@ final class Shapes {
                 : turned.sense() > upright.sense() ? turned.shapes() : upright.shapes();
     }
 
+    /** Cards one below the other, perhaps in several columns of them. */
+    private List<Table> cards(Area area) {
+        List<Area> parts = Strips.between(area);
+        List<List<Table>> each = parts.size() < 2
+                ? List.of()
+                : parts.stream()
+                        .map(p -> Cards.of(p, words))
+                        .takeWhile(c -> !c.isEmpty())
+                        .toList();
+        return parts.size() > 1 && each.size() == parts.size()
+                ? each.stream().flatMap(List::stream).toList()
+                : Cards.of(area, words);
+    }
+
     /** Days that head the lines below them, in one column of them or several side by side. */
     private List<Area> dayBlocks(Area area) {
         List<Area> parts = Strips.between(area);
         List<Area> each = parts.size() < 2
                 ? List.of()
                 : parts.stream()
-                        .flatMap(p -> DayBlocks.unfolded(p, words, tanks).stream())
+                        .map(p -> DayBlocks.unfolded(p, words, tanks))
+                        .takeWhile(Optional::isPresent)
+                        .flatMap(Optional::stream)
                         .toList();
-        return each.size() == parts.size() && parts.size() > 1
+        return each.size() == parts.size()
                 ? each
                 : DayBlocks.unfolded(area, words, tanks).stream().toList();
     }
@@ -151,16 +168,25 @@ final class Shapes {
                 .toList();
     }
 
-    /** A table without a title of its own, beside the first of the sheet, has that one's. */
-    private static Table beside(Table table, List<Shape> before) {
-        boolean level = !before.isEmpty()
-                && table.titles().isEmpty()
+    /** A table without a name of its own, beside the first of the sheet, has what stands above both. */
+    private Table beside(Table table, List<Shape> before) {
+        boolean may = !before.isEmpty()
                 && !table.lines().isEmpty()
                 && !before.get(0).table().band().isEmpty()
+                && !table.area().turned()
                 && table.lines().get(0).row()
                         <= before.get(0).table().band().get(0).row()
-                && !table.area().turned();
-        return level ? table.entitled(before.get(0).table().titles()) : table;
+                && new TankTitles(words).name(table.titles(), true).isEmpty();
+        return may ? table.entitled(above(table, before.get(0).table().titles())) : table;
+    }
+
+    /** All where the table has no title, else those above its own. */
+    private static List<Line> above(Table table, List<Line> titles) {
+        return table.titles().isEmpty()
+                ? titles
+                : titles.stream()
+                        .filter(t -> t.row() < table.titles().get(0).row())
+                        .toList();
     }
 
     /** In a turned area the lines over the dates are columns of a single text before them. */
@@ -212,8 +238,11 @@ final class Shapes {
             int from = i == 0 ? 0 : starts.get(i);
             int to = i + 1 < starts.size() ? starts.get(i + 1) - 1 : Integer.MAX_VALUE;
             Table part = entitled(table.columns(from, to));
-            boolean bare = part.titles().isEmpty() && i > 0;
-            shapes.add(settled(shape(bare ? part.entitled(shapes.get(0).table().titles()) : part)));
+            boolean nameless =
+                    i > 0 && new TankTitles(words).name(part.titles(), true).isEmpty();
+            Table whole =
+                    nameless ? part.entitled(above(part, shapes.get(0).table().titles())) : part;
+            shapes.add(settled(shape(whole)));
         }
         return shapes;
     }

@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -63,6 +64,19 @@ public record WrittenDate(
         return days.size() == 1 && !readings.keySet().equals(Set.of(DateOrder.YEAR_FIRST))
                 ? Optional.of(days.get(0))
                 : Optional.ofNullable(readings.get(order));
+    }
+
+    /** The same in a year written beside it, where it has none of its own. */
+    public WrittenDate inYear(OptionalInt year) {
+        boolean open =
+                year.isPresent() && days().stream().allMatch(d -> d.year().isEmpty());
+        if (!open) {
+            return this;
+        }
+        Map<DateOrder, PartialDate> full = new EnumMap<>(DateOrder.class);
+        readings.forEach(
+                (order, day) -> PartialDate.of(year, day.month(), day.day()).ifPresent(d -> full.put(order, d)));
+        return new WrittenDate(full, until, time, weekday, origin, sure);
     }
 
     /** Whether it tells of more than one day. */

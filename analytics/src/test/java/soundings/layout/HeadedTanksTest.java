@@ -185,8 +185,22 @@ class HeadedTanksTest {
                 "Log",
                 row("Date", "Frag KH", "Frag Ca", "Lab KH", "Lab Ca"),
                 row(day(5, 1), 8.2, 420, 7.0, 380),
-                row(day(5, 8), 8.1, 425, 7.1, 385)));
+                row(day(5, 8), 8.1, 425),
+                row(day(5, 15), 8.1, 425),
+                row(day(5, 22), 8.1, 425)));
 
         assertThat(readings(log)).allMatch(r -> r.endsWith("refused"));
+    }
+
+    @Test
+    void a_tank_called_lab_is_tested_as_often_as_the_others() {
+        Log log = read(sheet(
+                "Log",
+                row("Date", "Frag KH", "Frag Ca", "Lab KH", "Lab Ca"),
+                row(day(5, 1), 8.2, 420, 8.0, 420),
+                row(day(5, 8), 8.1, 425, 8.1, 421)));
+
+        assertThat(log.tanks()).containsExactlyInAnyOrder("Frag", "Lab");
+        assertThat(issues(log)).contains("tanksFromHeadings");
     }
 }

@@ -201,4 +201,56 @@ class HeadingLinesTest {
                 .extracting(Reading::date)
                 .containsExactlyInAnyOrder(LocalDate.of(2025, 1, 2), LocalDate.of(2025, 1, 3));
     }
+
+    @Test
+    void a_line_of_a_tanks_name_among_the_rows_is_of_the_rows_below_it() {
+        Log log = read(sheet(
+                "Sep 2025",
+                row("day", "KH dKH", "Mg mg/l"),
+                row("Corner tank"),
+                row(2, 8.2, 1359),
+                row(27, 8.3, 1365),
+                row(""),
+                row("Window tank"),
+                row(2, 7.4, 1290),
+                row(26, 7.5, 1295)));
+
+        assertThat(readings(log))
+                .contains("Corner tank 2025-09-27 magnesium 1365", "Window tank 2025-09-02 alkalinity 7.4")
+                .hasSize(8);
+    }
+
+    @Test
+    void a_year_in_a_column_of_its_own_holds_until_the_next() {
+        Log log = read(sheet(
+                "Tabelle1",
+                row("Jahr", "Tag", "KH °dH"),
+                row(2024, "7.11.", 8.5),
+                row("", "29.12.", 8.4),
+                row(2025, "4.1.", 8.3),
+                row("", "11.1.", 8.2)));
+
+        assertThat(entries(log, Reading.class))
+                .extracting(Reading::date)
+                .containsExactlyInAnyOrder(
+                        LocalDate.of(2024, 11, 7),
+                        LocalDate.of(2024, 12, 29),
+                        LocalDate.of(2025, 1, 4),
+                        LocalDate.of(2025, 1, 11));
+    }
+
+    @Test
+    void a_title_above_tables_side_by_side_is_of_both() {
+        Log log = read(sheet(
+                "Hoja1",
+                row("Acuario grande (400 litros) - club marino"),
+                row(""),
+                row("2.º trimestre 2026", "", "", "3.º trimestre 2026"),
+                row("Fecha", "KH (dKH)", "", "Fecha", "KH (dKH)"),
+                row(day(4, 7), 8.5, "", day(7, 1), 8.8),
+                row(day(4, 13), 8.4, "", day(7, 7), 8.9)));
+
+        assertThat(log.tanks()).containsExactly("Acuario grande");
+        assertThat(readings(log)).hasSize(4);
+    }
 }

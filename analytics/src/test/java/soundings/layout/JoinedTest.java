@@ -110,4 +110,41 @@ class JoinedTest {
                 .contains("Lagoon 2026-04-20 calcium 415", "Lagoon 2026-05-04 alkalinity 7.8")
                 .hasSize(9);
     }
+
+    @Test
+    void a_tank_and_a_test_in_one_column_are_taken_apart() {
+        Log log = read(sheet(
+                "Log",
+                row("Datum", "Becken/Messung", "Ergebnis", "Einheit"),
+                row("06.05.2026", "Hafen/KH", 8.2, "dKH"),
+                row("06.05.2026", "Insel/KH", 7.4, "dKH"),
+                row("13.05.2026", "Hafen/Calcium", 414, "mg/l"),
+                row("13.05.2026", "Insel/Calcium", 402, "mg/l")));
+
+        assertThat(readings(log))
+                .containsExactlyInAnyOrder(
+                        "Hafen 2026-05-06 alkalinity 8.2",
+                        "Insel 2026-05-06 alkalinity 7.4",
+                        "Hafen 2026-05-13 calcium 414",
+                        "Insel 2026-05-13 calcium 402");
+    }
+
+    @Test
+    void cards_may_stand_side_by_side() {
+        Log log = read(sheet(
+                "cards",
+                row("Tank", "Shrimp", "", "Tank", "Coral"),
+                row("Date", "5 Apr 2026", "", "Date", "5 Apr 2026"),
+                row("KH", 8.3, "", "KH", 8.5),
+                row("Ca", 411, "", "Ca", 438),
+                row(""),
+                row("Tank", "Shrimp", "", "Tank", "Coral"),
+                row("Date", "9 Apr 2026", "", "Date", "9 Apr 2026"),
+                row("KH", 8.2, "", "KH", 8.4),
+                row("Ca", 413, "", "Ca", 440)));
+
+        assertThat(readings(log))
+                .contains("Shrimp 2026-04-09 calcium 413", "Coral 2026-04-05 alkalinity 8.5")
+                .hasSize(8);
+    }
 }
