@@ -11,7 +11,6 @@ import java.util.Set;
 import soundings.chemistry.Parameter;
 import soundings.chemistry.Reference;
 import soundings.chemistry.Scale;
-import soundings.log.AsWritten;
 import soundings.log.BlockReading;
 import soundings.log.ColumnReading;
 import soundings.log.Inferred;
@@ -88,12 +87,17 @@ final class Blocks {
     /** The first and last day of what a column's cells became, by column; under {@link #ALL} those of the whole table. */
     private static Map<Integer, Span> spans(Shape shape, List<LogEntry> entries) {
         Area area = shape.table().area();
-        Map<AsWritten, Integer> columns = new HashMap<>();
-        shape.columns().forEach((column, own) -> own.cells().forEach(c -> columns.put(area.written(c), column)));
+        // Parts of one cell have its place in common, so their texts tell them apart.
+        boolean parts = area.places() instanceof Places.Moved;
+        Map<Object, Integer> columns = new HashMap<>();
+        shape.columns()
+                .forEach((column, own) ->
+                        own.cells().forEach(c -> columns.put(parts ? area.written(c) : area.place(c), column)));
         Map<Integer, Span> spans = new HashMap<>();
         for (LogEntry entry : entries) {
             Span day = new Span(entry.date(), entry.date());
-            Optional.ofNullable(columns.get(entry.at())).ifPresent(c -> spans.merge(c, day, Span::with));
+            Optional.ofNullable(columns.get(parts ? entry.at() : entry.at().cell()))
+                    .ifPresent(c -> spans.merge(c, day, Span::with));
             spans.merge(ALL, day, Span::with);
         }
         return spans;

@@ -12,6 +12,7 @@ import soundings.chemistry.Names;
 import soundings.sheet.Cell;
 import soundings.sheet.CellRef;
 import soundings.sheet.Region;
+import soundings.sheet.Value;
 
 /**
  * A sheet of days one below the other, each a line of its date and the lines under it: {@code 3 May}, {@code alk 8.2}, {@code 10% WC}. Its
@@ -48,8 +49,23 @@ final class DayBlocks {
 
     /** The area with its days and tanks put before its lines; empty where its days do not stand so. */
     static Optional<Area> unfolded(Area area, Words words, Tanks tanks) {
+        if (table(area)) {
+            return Optional.empty();
+        }
         DayBlocks blocks = new DayBlocks(area, words, tanks);
         return blocks.fit() ? Optional.of(blocks.unfold()) : Optional.empty();
+    }
+
+    /** Days with numbers beside most of them are a table's. */
+    private static boolean table(Area area) {
+        int days = 0;
+        int rows = 0;
+        for (Line line : area.lines()) {
+            boolean day = line.cells().get(0).value() instanceof Value.Moment;
+            days += day ? 1 : 0;
+            rows += day && line.cells().stream().anyMatch(c -> c.value() instanceof Value.Numeric) ? 1 : 0;
+        }
+        return days >= FEWEST && rows > ACCOMPANIED * days;
     }
 
     /** The columns put before the others hold the days and the tanks. */
