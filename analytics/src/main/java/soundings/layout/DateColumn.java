@@ -62,10 +62,27 @@ record DateColumn(Shape shape, List<Optional<WrittenDate>> written, long pointed
                     ? inMonth.flatMap(m -> onDay(m, day))
                     : cell.flatMap(c -> words.date(c)).map(d -> shifted(d, epochShift));
             written.add(found.filter(d -> !d.readings().isEmpty())
+                    .or(() -> cell.flatMap(c -> inTitledWeek(shape, c)))
                     .map(d -> inWeek(shape, line, d))
                     .map(d -> d.inYear(DateParts.year(shape, line))));
         }
         return new DateColumn(shape, List.copyOf(written), pointed(shape));
+    }
+
+    /** A weekday's name under the Monday of its week, {@code Week from Monday 2 March 2026}. */
+    private static Optional<WrittenDate> inTitledWeek(Shape shape, Cell cell) {
+        return Dates.weekday(cell.shown())
+                .flatMap(w -> shape.topic().day().flatMap(DateColumn::monday).map(d -> d.plusDays(w.getValue() - 1L)))
+                .flatMap(DateColumn::on);
+    }
+
+    /** The only one of the days it can mean that is a Monday. */
+    private static Optional<LocalDate> monday(WrittenDate date) {
+        List<LocalDate> mondays = date.days().stream()
+                .flatMap(d -> d.date().stream())
+                .filter(d -> d.getDayOfWeek() == DayOfWeek.MONDAY)
+                .toList();
+        return mondays.size() == 1 ? Optional.of(mondays.get(0)) : Optional.empty();
     }
 
     /** A week's number and the day of the week beside it are a day. */

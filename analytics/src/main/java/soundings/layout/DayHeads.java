@@ -116,7 +116,9 @@ final class DayHeads {
 
     /** Whether the days of a week, by name or date, head the columns below a line. */
     boolean week(Line line) {
-        return line.cells().stream()
+        return Dates.weekday(line.cells().get(0).shown()).isPresent()
+                        && line.cells().size() > 1
+                || line.cells().stream()
                                 .filter(c -> Dates.weekday(c.shown()).isPresent())
                                 .count()
                         >= 2

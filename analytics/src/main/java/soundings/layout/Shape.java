@@ -3,6 +3,7 @@ package soundings.layout;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
 import soundings.log.Inferred;
 import soundings.wording.WrittenDate;
@@ -56,7 +57,9 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
                 || has(Role.TIME)
                 || fields.stream()
                         .anyMatch(f -> f.role() == Role.UNKNOWN && column(f).count(Kind.WORDS) >= 2);
-        return !apart && all(Role.READING).stream().anyMatch(f -> column(f).count(Kind.NUMBER) > MOST_OF_A_DAY);
+        return !apart
+                && all(Role.READING).stream()
+                        .anyMatch(f -> column(f).count(Kind.NUMBER) > (counted() ? 1 : MOST_OF_A_DAY));
     }
 
     /** Whether more of its columns hold days that nothing is read by than it has dated rows. */
@@ -114,6 +117,21 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
                 fields.stream().map(f -> which.test(f) ? by.apply(f) : f).toList(),
                 columns,
                 doubt);
+    }
+
+    Shape inYear(OptionalInt year) {
+        Topic in = new Topic(
+                topic.subject(), topic.month(), topic.banners(), year, topic.day(), topic.laboratory(), topic.name());
+        return new Shape(table, in, fields, columns, doubt);
+    }
+
+    /** Whether the rows are numbered, as those of several waters are. */
+    private boolean counted() {
+        Column first = fields.isEmpty() ? Column.EMPTY : column(fields.get(0));
+        return !fields.isEmpty()
+                && fields.get(0).role() == Role.UNKNOWN
+                && first.size() > 1
+                && first.days() == first.size();
     }
 
     Shape doubted(String ways) {

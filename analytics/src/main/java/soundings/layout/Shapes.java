@@ -3,6 +3,7 @@ package soundings.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import soundings.sheet.Cell;
 import soundings.sheet.Grid;
 import soundings.sheet.Value;
@@ -32,7 +33,18 @@ final class Shapes {
     /** @param sense the share of cells that found a place, 0 to 1 */
     record Found(List<Shape> shapes, double sense) {}
 
+    /** The tables of a sheet; a year that stands above one holds for those below it. */
     List<Shape> of(Grid grid) {
+        List<Shape> shapes = new ArrayList<>();
+        OptionalInt year = OptionalInt.empty();
+        for (Shape shape : tables(grid)) {
+            year = shape.topic().year().isPresent() ? shape.topic().year() : year;
+            shapes.add(shape.topic().year().isPresent() || year.isEmpty() ? shape : shape.inYear(year));
+        }
+        return List.copyOf(shapes);
+    }
+
+    private List<Shape> tables(Grid grid) {
         if (grid.cells().isEmpty()) {
             return List.of();
         }

@@ -120,12 +120,23 @@ final class HeaderParts {
                 .filter(d -> tests.isEmpty() || !ofTheTest(d))
                 .toList();
         additives = Names.all(tokens, vocabulary::findAdditive);
-        tanks = Names.all(tokens, vocabulary::findTank);
+        tanks = Names.all(tokens, vocabulary::findTank).stream()
+                .filter(t -> !unitLetter(t))
+                .toList();
         solution = !tests.isEmpty()
                 && Names.all(tokens, k -> vocabulary.find(Alias.Kind.DOSE, k)).stream()
                         .anyMatch(d -> d.means().equals("solution"));
         change = change(vocabulary);
         rate = findRate();
+    }
+
+    /** The {@code l} of {@code mg/l} is no tank called L. */
+    private boolean unitLetter(Names.Match tank) {
+        boolean behind = tank.from() > 0
+                && (tokens.get(tank.from() - 1).is("/")
+                        || tokens.get(tank.from() - 1).is("per"));
+        boolean unit = tank.from() > 0 && VolumeUnit.of(tank.key()).isPresent();
+        return tank.key().length() == 1 && (behind || unit);
     }
 
     /** {@code Alkalinity (total)} is the test's own name, {@code Mg low range} the kit's. */

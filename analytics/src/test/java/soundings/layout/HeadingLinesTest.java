@@ -253,4 +253,82 @@ class HeadingLinesTest {
         assertThat(log.tanks()).containsExactly("Acuario grande");
         assertThat(readings(log)).hasSize(4);
     }
+
+    @Test
+    void weekdays_under_the_monday_of_their_week_are_days() {
+        Log log = read(sheet(
+                "Weeks",
+                row("Week from Monday 04.05.2026"),
+                row("Day", "KH dKH", "Ca ppm"),
+                row("Monday", 8.1, 420),
+                row("Thursday", 8.2, 421),
+                row(""),
+                row("Week from Monday 11.05.2026"),
+                row("Day", "KH dKH", "Ca ppm"),
+                row("Monday", "", 424),
+                row("Tuesday", 8.0, 425)));
+
+        assertThat(entries(log, Reading.class))
+                .extracting(Reading::date)
+                .containsExactlyInAnyOrder(
+                        LocalDate.of(2026, 5, 4),
+                        LocalDate.of(2026, 5, 4),
+                        LocalDate.of(2026, 5, 7),
+                        LocalDate.of(2026, 5, 7),
+                        LocalDate.of(2026, 5, 11),
+                        LocalDate.of(2026, 5, 12),
+                        LocalDate.of(2026, 5, 12));
+    }
+
+    @Test
+    void numbered_waters_of_one_day_are_not_one_water() {
+        Log log = read(sheet(
+                "rounds",
+                row("Round of Mon 4 May 2026"),
+                row("No.", "KH dKH", "NO3 mg/l"),
+                row(1, 7.9, 20),
+                row(2, "", 11),
+                row(3, 8.5, 10)));
+
+        assertThat(readings(log)).noneMatch(r -> !r.endsWith("refused"));
+    }
+
+    @Test
+    void a_year_above_the_first_table_holds_for_the_others() {
+        Log log = read(sheet(
+                "Tests",
+                row("Water tests 2025"),
+                row(""),
+                row("Tide pool"),
+                row("Day", "KH dKH"),
+                row("Apr 5", 8.7),
+                row("Apr 8", 8.6),
+                row(""),
+                row("Nursery"),
+                row("Day", "KH dKH"),
+                row("Apr 5", 7.7),
+                row("Apr 8", 7.6)));
+
+        assertThat(readings(log))
+                .containsExactlyInAnyOrder(
+                        "Tide pool 2025-04-05 alkalinity 8.7",
+                        "Tide pool 2025-04-08 alkalinity 8.6",
+                        "Nursery 2025-04-05 alkalinity 7.7",
+                        "Nursery 2025-04-08 alkalinity 7.6");
+    }
+
+    @Test
+    void a_tank_called_l_is_not_the_litre_of_a_unit() {
+        Log log = read(sheet(
+                "Club log",
+                row("Date", "Tank", "KH (dKH)", "NO3 (mg/l)"),
+                row(day(5, 1), "B", 7.9, 30),
+                row(day(5, 1), "L", 7.3, 8),
+                row(day(5, 8), "B", 8.0, 30),
+                row(day(5, 8), "L", 7.3, 8)));
+
+        assertThat(readings(log))
+                .contains("B 2026-05-01 nitrate 30", "L 2026-05-08 nitrate 8")
+                .hasSize(8);
+    }
 }
