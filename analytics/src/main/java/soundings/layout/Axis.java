@@ -50,8 +50,7 @@ final class Axis {
 
     /** {@code Thu 2 Jan} under a title of the old year: the year beside it whose second of January is a Thursday. */
     private static LocalDate onItsWeekday(LocalDate day, WrittenDate written) {
-        boolean open = written.weekday().isPresent()
-                && written.days().stream().allMatch(d -> d.year().isEmpty());
+        boolean open = written.weekday().isPresent() && written.yearless();
         boolean other = open && !written.weekday().get().equals(day.getDayOfWeek());
         return !other
                 ? day

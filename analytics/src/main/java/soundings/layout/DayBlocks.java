@@ -176,24 +176,18 @@ final class DayBlocks {
 
     /** Words side by side over as many figures: {@code Test, Pier, Cove} over {@code KH, 8.2, 7.9}. */
     private boolean over(int i, List<Cell> cells) {
-        List<Cell> names = cells.stream().filter(c -> c.at().column() > lead).toList();
-        boolean below = i + 1 < found.size() && found.get(i + 1).isEmpty();
-        return below
-                && names.size() >= 2
+        if (i + 1 >= found.size() || found.get(i + 1).isPresent()) {
+            return false;
+        }
+        Line below = area.lines().get(i + 1);
+        long figures = cells.stream()
+                .map(c -> c.at().column())
+                .filter(c -> c > lead)
+                .filter(c -> below.at(c).filter(d -> words.kind(d).data()).isPresent())
+                .count();
+        return figures >= 2
                 && cells.stream().allMatch(this::wording)
-                && names.stream()
-                                .filter(c -> area.lines()
-                                        .get(i + 1)
-                                        .at(c.at().column())
-                                        .filter(d -> words.kind(d).data())
-                                        .isPresent())
-                                .count()
-                        >= 2
-                && area.lines()
-                        .get(i + 1)
-                        .at(lead)
-                        .filter(c -> words.kind(c).label())
-                        .isPresent();
+                && below.at(lead).filter(c -> words.kind(c).label()).isPresent();
     }
 
     private boolean wording(Cell cell) {

@@ -13,7 +13,7 @@ final class GroupNames {
     private GroupNames() {}
 
     static Shape settle(Shape shape, Words words) {
-        if (!shape.table().area().turned() || !shape.dated() || told(shape)) {
+        if (!shape.table().area().turned() || !shape.dated() || shape.findTank().isPresent()) {
             return shape;
         }
         TankTitles titles = new TankTitles(words);
@@ -34,10 +34,6 @@ final class GroupNames {
         return tests >= FEWEST_TESTS
                 ? new Shape(shape.table(), shape.topic(), named, shape.columns(), shape.doubt())
                 : shape;
-    }
-
-    private static boolean told(Shape shape) {
-        return shape.all(Role.TANK).stream().anyMatch(f -> f.label().tank().isEmpty());
     }
 
     private static boolean names(Field field, TankTitles titles) {

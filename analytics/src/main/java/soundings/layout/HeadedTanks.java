@@ -41,9 +41,7 @@ final class HeadedTanks {
     }
 
     static Shape settle(Shape shape, Words words) {
-        boolean told =
-                shape.all(Role.TANK).stream().anyMatch(f -> f.label().tank().isEmpty());
-        return told || !shape.dated() ? shape : new HeadedTanks(shape, words).settle();
+        return shape.findTank().isPresent() || !shape.dated() ? shape : new HeadedTanks(shape, words).settle();
     }
 
     /** Whether a column may stand for a tank that nobody wrote down plainly. */

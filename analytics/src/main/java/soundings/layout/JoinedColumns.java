@@ -1,14 +1,11 @@
 package soundings.layout;
 
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import soundings.layout.Unfolding.Part;
 import soundings.sheet.Cell;
 import soundings.sheet.Value;
@@ -34,16 +31,17 @@ final class JoinedColumns {
     private final Area area;
     private final Words words;
     private final Map<Integer, Joined> columns = new TreeMap<>();
-    /** Columns of a tank and a test. */
-    private final Set<Integer> pairs = new HashSet<>();
 
     private JoinedColumns(Area area, Words words) {
         this.area = area;
         this.words = words;
     }
 
-    /** @param row of the first heading */
-    private record Joined(int row, int tests) {}
+    /**
+     * @param row of the first heading
+     * @param pair whether it is a column of a tank and a test
+     */
+    private record Joined(int row, int tests, boolean pair) {}
 
     /** The area with a column a test; as it is where none is shared. A cell that does not hold them all stays whole behind them. */
     static Area apart(Area area, Words words) {
@@ -60,12 +58,10 @@ final class JoinedColumns {
             }
             for (Cell cell : line.cells()) {
                 int column = cell.at().column();
-                int tests = columns.containsKey(column) ? 0 : names(cell).size();
-                if (tests > 1) {
-                    if (words.inCompany(names(cell).get(0)).role() != Role.READING) {
-                        pairs.add(column);
-                    }
-                    columns.put(column, new Joined(line.row(), tests));
+                List<String> names = columns.containsKey(column) ? List.of() : names(cell);
+                if (names.size() > 1) {
+                    boolean pair = words.inCompany(names.get(0)).role() != Role.READING;
+                    columns.put(column, new Joined(line.row(), names.size(), pair));
                 }
             }
         }
@@ -105,9 +101,7 @@ final class JoinedColumns {
                 .filter(l -> l.row() > joined.row())
                 .flatMap(l -> l.at(column).stream())
                 .toList();
-        long whole = below.stream()
-                .filter(c -> results(c, joined.tests()).isPresent())
-                .count();
+        long whole = below.stream().filter(c -> results(c, joined).isPresent()).count();
         return whole >= 2 && whole >= MOST * below.size();
     }
 
@@ -126,30 +120,19 @@ final class JoinedColumns {
         }
         List<String> names = names(cell);
         if (names.size() == joined.tests()) {
-            return parts(names);
+            return Part.of(names);
         }
-        return results(cell, joined.tests())
-                .map(JoinedColumns::parts)
-                .orElse(List.of(new Part(joined.tests(), cell.value())));
+        return results(cell, joined).map(Part::of).orElse(List.of(new Part(joined.tests(), cell.value())));
     }
 
-    private static List<Part> parts(List<String> texts) {
-        return IntStream.range(0, texts.size())
-                .filter(i -> !texts.get(i).isBlank())
-                .mapToObj(i -> Part.text(i, texts.get(i)))
-                .toList();
-    }
-
-    private Optional<List<String>> results(Cell cell, int tests) {
+    private Optional<List<String>> results(Cell cell, Joined joined) {
         return cell.value() instanceof Value.Text text
                         && text.text().length() <= LONGEST
                         && words.kind(cell) != Kind.UNIT
                 ? BETWEEN.stream()
                         .map(b -> Arrays.asList(b.split(text.text().strip(), -1)))
-                        .filter(p -> p.size() == tests
-                                && (pairs.contains(cell.at().column())
-                                        ? pair(p)
-                                        : p.stream().allMatch(this::result)))
+                        .filter(p -> p.size() == joined.tests()
+                                && (joined.pair() ? pair(p) : p.stream().allMatch(this::result)))
                         .findFirst()
                 : Optional.empty();
     }

@@ -7,8 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import soundings.layout.Unfolding.Part;
 import soundings.sheet.Cell;
 import soundings.sheet.Value;
@@ -31,6 +29,9 @@ final class JoinedFields {
 
     /** The area with a column a field, where lines stand so; as it is where none do. */
     static Area apart(Area area, Words words) {
+        if (area.lines().stream().noneMatch(l -> l.cells().size() == 1)) {
+            return area;
+        }
         Area apart = area;
         for (String separator : SEPARATORS) {
             apart = new JoinedFields(words, separator).fitting(apart).orElse(apart);
@@ -40,9 +41,6 @@ final class JoinedFields {
 
     /** Runs of lines, each a heading and the lines below it that hold as many fields. */
     private Optional<Area> fitting(Area area) {
-        if (area.lines().stream().noneMatch(l -> l.cells().size() == 1)) {
-            return Optional.empty();
-        }
         int lead = area.usedColumns().get(0);
         List<Optional<List<String>>> rows = area.lines().stream()
                 .map(l -> l.cells().size() == 1 && l.firstColumn() == lead
@@ -60,7 +58,7 @@ final class JoinedFields {
         return joined.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Unfolding.of(
-                        area, c -> c - lead, false, c -> parts(joined.getOrDefault(c.at().row(), List.of()))));
+                        area, c -> c - lead, false, c -> Part.of(joined.getOrDefault(c.at().row(), List.of()))));
     }
 
     /** One past the last line that goes on with a heading; the heading's own index where hardly any does. */
@@ -83,13 +81,6 @@ final class JoinedFields {
                 && fields.stream().filter(f -> words.label(f).known()).count() >= 2;
     }
 
-    private static List<Part> parts(List<String> fields) {
-        return IntStream.range(0, fields.size())
-                .filter(i -> !fields.get(i).isBlank())
-                .mapToObj(i -> Part.text(i, fields.get(i).strip()))
-                .toList();
-    }
-
     private List<String> fields(Cell cell) {
         return cell.value() instanceof Value.Text text ? fields(text.text()) : List.of();
     }
@@ -98,12 +89,8 @@ final class JoinedFields {
         List<String> fields = new ArrayList<>();
         Matcher next = field.matcher(line);
         while (next.find() && fields.size() <= line.length()) {
-            fields.add(Stream.of(
-                            Optional.ofNullable(next.group(1)).map(q -> q.replace("\"\"", "\"")),
-                            Optional.ofNullable(next.group(2)))
-                    .flatMap(Optional::stream)
-                    .findFirst()
-                    .orElse(""));
+            String quoted = next.group(1);
+            fields.add(quoted == null ? next.group(2) : quoted.replace("\"\"", "\""));
         }
         return fields;
     }

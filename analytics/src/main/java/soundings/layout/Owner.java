@@ -124,8 +124,7 @@ final class Owner {
                 .findFirst();
         String sheet = table.area().sheet();
         boolean own = shared || bare && titles.general(sheet);
-        boolean says = !titles.general(sheet)
-                && texts.stream().anyMatch(t -> (" " + Tanks.key(t) + " ").contains(" " + Tanks.key(sheet) + " "));
+        boolean says = !titles.general(sheet) && texts.stream().anyMatch(t -> Tanks.standsIn(sheet, t));
         if (known.isEmpty() && says) {
             return Optional.of(sheet.strip());
         }

@@ -146,8 +146,7 @@ final class Roles {
     }
 
     private Shape tanksByValue(Shape shape) {
-        if (shape.has(Role.TANK)
-                && shape.all(Role.TANK).stream().anyMatch(f -> f.label().tank().isEmpty())) {
+        if (shape.findTank().isPresent()) {
             return shape;
         }
         return first(

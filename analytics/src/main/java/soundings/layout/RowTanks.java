@@ -23,9 +23,7 @@ final class RowTanks {
     }
 
     static RowTanks of(Shape shape, Context context, String fallback) {
-        Optional<Field> field = shape.all(Role.TANK).stream()
-                .filter(f -> f.label().tank().isEmpty())
-                .findFirst();
+        Optional<Field> field = shape.findTank();
         int filled = field.map(f -> shape.column(f).size()).orElse(0);
         return new RowTanks(
                 field, context, fallback, filled * 10 < shape.table().body().size() * 8);

@@ -29,6 +29,13 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
         return fields.stream().filter(f -> f.role() == role).findFirst();
     }
 
+    /** The column that names each row's tank. */
+    Optional<Field> findTank() {
+        return fields.stream()
+                .filter(f -> f.role() == Role.TANK && f.label().tank().isEmpty())
+                .findFirst();
+    }
+
     Optional<Field> findDate() {
         return find(Role.DATE).or(() -> find(Role.FROM));
     }
@@ -120,18 +127,16 @@ record Shape(Table table, Topic topic, List<Field> fields, Map<Integer, Column> 
     }
 
     Shape inYear(OptionalInt year) {
-        Topic in = new Topic(
-                topic.subject(), topic.month(), topic.banners(), year, topic.day(), topic.laboratory(), topic.name());
-        return new Shape(table, in, fields, columns, doubt);
+        return new Shape(table, topic.inYear(year), fields, columns, doubt);
     }
 
     /** Whether the rows are numbered, as those of several waters are. */
     private boolean counted() {
-        Column first = fields.isEmpty() ? Column.EMPTY : column(fields.get(0));
-        return !fields.isEmpty()
-                && fields.get(0).role() == Role.UNKNOWN
-                && first.size() > 1
-                && first.days() == first.size();
+        if (fields.isEmpty() || fields.get(0).role() != Role.UNKNOWN) {
+            return false;
+        }
+        Column first = column(fields.get(0));
+        return first.size() > 1 && first.days() == first.size();
     }
 
     Shape doubted(String ways) {

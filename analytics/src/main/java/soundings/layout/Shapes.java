@@ -2,8 +2,8 @@ package soundings.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import soundings.sheet.Cell;
 import soundings.sheet.Grid;
 import soundings.sheet.Value;
@@ -50,7 +50,8 @@ final class Shapes {
         }
         Area written = JoinedColumns.apart(JoinedFields.apart(Area.of(grid), words), words);
         Area area = DatedNames.unfolded(written, words, tanks).orElse(written);
-        List<Table> cards = cards(area);
+        List<Area> parts = Strips.between(area);
+        List<Table> cards = inEach(parts, area, a -> Cards.of(a, words));
         if (!cards.isEmpty()) {
             return cards.stream().map(this::card).toList();
         }
@@ -58,7 +59,8 @@ final class Shapes {
         if (!grids.isEmpty()) {
             return grids.stream().map(this::settled).toList();
         }
-        List<Area> days = dayBlocks(area);
+        List<Area> days = inEach(
+                parts, area, a -> DayBlocks.unfolded(a, words, tanks).stream().toList());
         if (!days.isEmpty()) {
             return days.stream()
                     .flatMap(d -> found(d, List.of()).shapes().stream())
@@ -82,33 +84,14 @@ final class Shapes {
                 : turned.sense() > upright.sense() ? turned.shapes() : upright.shapes();
     }
 
-    /** Cards one below the other, perhaps in several columns of them. */
-    private List<Table> cards(Area area) {
-        List<Area> parts = Strips.between(area);
-        List<List<Table>> each = parts.size() < 2
+    /** What is found in every one of several parts side by side, else what is found in the whole. */
+    private static <T> List<T> inEach(List<Area> parts, Area whole, Function<Area, List<T>> find) {
+        List<List<T>> each = parts.size() < 2
                 ? List.of()
-                : parts.stream()
-                        .map(p -> Cards.of(p, words))
-                        .takeWhile(c -> !c.isEmpty())
-                        .toList();
+                : parts.stream().map(find).takeWhile(f -> !f.isEmpty()).toList();
         return parts.size() > 1 && each.size() == parts.size()
                 ? each.stream().flatMap(List::stream).toList()
-                : Cards.of(area, words);
-    }
-
-    /** Days that head the lines below them, in one column of them or several side by side. */
-    private List<Area> dayBlocks(Area area) {
-        List<Area> parts = Strips.between(area);
-        List<Area> each = parts.size() < 2
-                ? List.of()
-                : parts.stream()
-                        .map(p -> DayBlocks.unfolded(p, words, tanks))
-                        .takeWhile(Optional::isPresent)
-                        .flatMap(Optional::stream)
-                        .toList();
-        return each.size() == parts.size()
-                ? each
-                : DayBlocks.unfolded(area, words, tanks).stream().toList();
+                : find.apply(whole);
     }
 
     /** A week's or a year's days may stand down as well as across. */
@@ -187,18 +170,21 @@ final class Shapes {
                 && !before.get(0).table().band().isEmpty()
                 && !table.area().turned()
                 && table.lines().get(0).row()
-                        <= before.get(0).table().band().get(0).row()
-                && new TankTitles(words).name(table.titles(), true).isEmpty();
-        return may ? table.entitled(above(table, before.get(0).table().titles())) : table;
+                        <= before.get(0).table().band().get(0).row();
+        return may ? named(table, before.get(0).table().titles()) : table;
     }
 
-    /** All where the table has no title, else those above its own. */
-    private static List<Line> above(Table table, List<Line> titles) {
-        return table.titles().isEmpty()
-                ? titles
-                : titles.stream()
-                        .filter(t -> t.row() < table.titles().get(0).row())
-                        .toList();
+    /** A table that names no tank gets the other titles: all where it has none, else those above its own. */
+    private Table named(Table table, List<Line> others) {
+        if (new TankTitles(words).name(table.titles(), true).isPresent()) {
+            return table;
+        }
+        return table.entitled(
+                table.titles().isEmpty()
+                        ? others
+                        : others.stream()
+                                .filter(t -> t.row() < table.titles().get(0).row())
+                                .toList());
     }
 
     /** In a turned area the lines over the dates are columns of a single text before them. */
@@ -250,10 +236,7 @@ final class Shapes {
             int from = i == 0 ? 0 : starts.get(i);
             int to = i + 1 < starts.size() ? starts.get(i + 1) - 1 : Integer.MAX_VALUE;
             Table part = entitled(table.columns(from, to));
-            boolean nameless =
-                    i > 0 && new TankTitles(words).name(part.titles(), true).isEmpty();
-            Table whole =
-                    nameless ? part.entitled(above(part, shapes.get(0).table().titles())) : part;
+            Table whole = i == 0 ? part : named(part, shapes.get(0).table().titles());
             shapes.add(settled(shape(whole)));
         }
         return shapes;

@@ -76,11 +76,11 @@ final class TableReading {
         List<Row> rows = new ArrayList<>(Axis.rows(
                 dates, context.words(), context.orders(), context.settings().today()));
         List<Optional<String>> derived = Derived.of(shape, rows, context.words());
-        List<Optional<String>> groups = RowGroups.of(shape, rows, context);
+        RowGroups groups = RowGroups.of(shape, rows, context);
         List<String> tanks = new ArrayList<>(rowTanks.of(rows, derived));
         for (int i = 0; i < rows.size(); i++) {
             int at = i;
-            groups.get(i).ifPresent(g -> tanks.set(at, g));
+            groups.tanks().get(i).ifPresent(g -> tanks.set(at, g));
         }
         rowTanks.merged(shape)
                 .forEach(c ->
@@ -88,8 +88,8 @@ final class TableReading {
         years(rows, tanks);
         Doubts.of(context, shape, ledger, rows);
         for (int i = 0; i < rows.size(); i++) {
-            boolean heads = groups.get(i).isPresent() && RowGroups.heads(rows.get(i), context);
-            if (heads || shape.topic().banners().containsKey(rows.get(i).line().row())) {
+            if (groups.heads().contains(i)
+                    || shape.topic().banners().containsKey(rows.get(i).line().row())) {
                 ledger.labels(area, List.of(rows.get(i).line()));
             } else if (derived.get(i).isPresent()) {
                 derived(rows.get(i), derived.get(i).get());

@@ -116,6 +116,11 @@ final class Tanks {
         return keys;
     }
 
+    /** Whether a name stands in a longer text, signs and case aside. */
+    static boolean standsIn(String name, String text) {
+        return (" " + key(text) + " ").contains(" " + key(name) + " ");
+    }
+
     /** Whether the word tank, or another word for one, stands in the text. */
     static boolean saysKind(String text) {
         return KIND.matcher(Names.fold(text)).find();

@@ -74,13 +74,10 @@ final class ToldVolumes {
     private Optional<VolumeTold> listed(Shape shape, Optional<Cell> tank, Optional<Cell> size, String header) {
         return tank.flatMap(t -> size.flatMap(s -> {
             AsWritten at = shape.table().area().written(s);
-            String name = t.shown().strip();
-            return labelled(
-                            at,
-                            context.tanks().findKnown(name).orElse(name),
-                            large(header) ? "(" + header + ")" : header)
-                    .map(v -> new VolumeTold(
-                            v.at(), context.tanks().findKnown(name).orElse(name), v.volume(), v.litres()));
+            String written = t.shown().strip();
+            String name = context.tanks().findKnown(written).orElse(written);
+            return labelled(at, name, large(header) ? "(" + header + ")" : header)
+                    .map(v -> new VolumeTold(v.at(), name, v.volume(), v.litres()));
         }));
     }
 
@@ -136,7 +133,7 @@ final class ToldVolumes {
                 || titles.saysTank(text)
                 || size(label)
                 || titles.saysSize(VolumeText.without(text))
-                || (" " + Tanks.key(text) + " ").contains(" " + Tanks.key(tank) + " ");
+                || Tanks.standsIn(tank, text);
         return text.length() > LONGEST
                 ? Optional.empty()
                 : VolumeText.in(text).filter(v -> ofTank).map(v -> told(at, text, tank, v));

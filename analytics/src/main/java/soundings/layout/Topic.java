@@ -175,6 +175,10 @@ record Topic(
                         texts.stream().flatMapToInt(t -> words.year(t).stream()).findFirst());
     }
 
+    Topic inYear(OptionalInt other) {
+        return new Topic(subject, month, banners, other, day, laboratory, name);
+    }
+
     boolean about(Role role) {
         return subject.role() == role;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 import soundings.sheet.Cell;
 import soundings.sheet.CellRef;
 import soundings.sheet.Region;
@@ -24,8 +25,12 @@ final class Unfolding {
 
     /** A piece of a cell, so many columns right of where the cell would stand. */
     record Part(int offset, Value value) {
-        static Part text(int offset, String text) {
-            return new Part(offset, new Value.Text(text));
+        /** One a text, blank ones left out. */
+        static List<Part> of(List<String> texts) {
+            return IntStream.range(0, texts.size())
+                    .filter(i -> !texts.get(i).isBlank())
+                    .mapToObj(i -> new Part(i, new Value.Text(texts.get(i).strip())))
+                    .toList();
         }
     }
 

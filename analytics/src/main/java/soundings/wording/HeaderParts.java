@@ -132,9 +132,7 @@ final class HeaderParts {
 
     /** The {@code l} of {@code mg/l} is no tank called L. */
     private boolean unitLetter(Names.Match tank) {
-        boolean behind = tank.from() > 0
-                && (tokens.get(tank.from() - 1).is("/")
-                        || tokens.get(tank.from() - 1).is("per"));
+        boolean behind = tank.from() > 0 && per(tank.from() - 1);
         boolean unit = tank.from() > 0 && VolumeUnit.of(tank.key()).isPresent();
         return tank.key().length() == 1 && (behind || unit);
     }
@@ -214,8 +212,12 @@ final class HeaderParts {
         return name.to() - name.from() == 1
                 && name.key().equals("mg")
                 && per + 1 < tokens.size()
-                && (tokens.get(per).is("/") || tokens.get(per).is("per"))
+                && per(per)
                 && MEASURES.contains(tokens.get(per + 1).text());
+    }
+
+    private boolean per(int i) {
+        return tokens.get(i).is("/") || tokens.get(i).is("per");
     }
 
     /** {@code V(HCl) / mL}: how much of a solution a titration took. */
@@ -226,8 +228,7 @@ final class HeaderParts {
     /** {@code dKH/day}, {@code d(Alk)/dt}: a rise or fall, and no volume. */
     boolean inTime() {
         for (int i = 1; i + 1 < tokens.size(); i++) {
-            boolean per = tokens.get(i).is("/") || tokens.get(i).is("per");
-            if (per && TIMES.contains(tokens.get(i + 1).text()) && rate.isEmpty()) {
+            if (per(i) && TIMES.contains(tokens.get(i + 1).text()) && rate.isEmpty()) {
                 return true;
             }
         }

@@ -66,11 +66,14 @@ public record WrittenDate(
                 : Optional.ofNullable(readings.get(order));
     }
 
+    /** Whether no year is written. */
+    public boolean yearless() {
+        return days().stream().allMatch(d -> d.year().isEmpty());
+    }
+
     /** The same in a year written beside it, where it has none of its own. */
     public WrittenDate inYear(OptionalInt year) {
-        boolean open =
-                year.isPresent() && days().stream().allMatch(d -> d.year().isEmpty());
-        if (!open) {
+        if (year.isEmpty() || !yearless()) {
             return this;
         }
         Map<DateOrder, PartialDate> full = new EnumMap<>(DateOrder.class);
